@@ -1,0 +1,1 @@
+"""Measurements: what is fast enough, and how often a rule errs."""
