@@ -1,0 +1,317 @@
+"""Numbers in every writing: `12`, `3.6`, `4,5`, `1,200`, `1 1/2`, `½`, `1e3`, and in words: `six and a half`, `a hundred and twenty`.
+
+One grammar serves the typed calls (`written.py`) and the reader of plain words. `plain` turns a text into plain signs without
+changing its length, so that every offset in it is an offset in the text itself.
+"""
+
+import re
+import unicodedata
+from typing import NamedTuple
+
+_SPACES = " \u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000"
+_SAME = {
+    **dict.fromkeys(map(ord, _SPACES), "\xa0"),
+    **dict.fromkeys(map(ord, "−﹣－‐‑"), "-"),
+    **dict.fromkeys(map(ord, "‒—―"), "–"),
+    **dict.fromkeys(map(ord, "′’‘ʹ´＇"), "'"),
+    **dict.fromkeys(map(ord, "″”“ʺ＂"), '"'),
+    **dict.fromkeys(map(ord, "º˚"), "°"),
+    **dict.fromkeys(map(ord, "⁄∕"), "/"),
+    ord("∶"): ":", ord("：") : ":", ord("，"): ",", ord("．"): ".", ord("μ"): "µ", ord("Ω"): "Ω",
+}
+
+
+class _Plain(dict[int, str]):
+    """What each sign is in plain writing; looked up once a sign."""
+
+    def __missing__(self, code: int) -> str:
+        sign = chr(code)
+        digit = unicodedata.decimal(sign, -1)
+        found = str(digit) if digit >= 0 else sign
+        if found == sign and 0xFF21 <= code <= 0xFF5A:
+            found = unicodedata.normalize("NFKC", sign)
+        if code < 0x3000:
+            self[code] = found
+        return found
+
+
+_PLAIN = _Plain(_SAME)
+
+
+def plain(text: str) -> str:
+    """Return the text in plain digits, dashes, primes and spaces, sign for sign (its length stays)."""
+    return text if text.isascii() else text.translate(_PLAIN)
+
+
+VULGAR = {sign: unicodedata.numeric(sign) for sign in "¼½¾⅐⅑⅒⅓⅔⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞"}
+_V = "¼½¾⅐-⅞"
+_S = "[ \xa0]"
+# A number without its sign. Every run of digits is taken whole (possessive), so that the time stays linear.
+NUMERAL = (
+    rf"(?:\d++[ \xa0-]?[{_V}]|[{_V}]"
+    rf"|\d++(?:{_S}|-|{_S}and{_S})\d++/\d++(?![/\d])"
+    rf"|\d++{_S}?/{_S}?\d++(?![/\d])"
+    r"|(?:[1-9]\d{0,2}(?:,\d{3})++(?![\d,])(?:\.\d++)?|[1-9]\d{0,2}(?:\.\d{3})++,\d++|\d++[.,]\d++|\d++|\.\d++)(?:[eE][+-]?\d{1,4}(?!\d))?)"
+)
+_THOUSANDS = re.compile(r"[1-9]\d{0,2}(?:,\d{3})+(?:\.\d+)?\Z")
+_MIXED = re.compile(rf"(?:(\d+)(?:{_S}|-|{_S}and{_S}))?(\d+){_S}?/{_S}?(\d+)\Z")
+
+
+def numeral(text: str) -> float | None:
+    """Return the value of one number as `NUMERAL` finds it, or None where it has none (`1/0`)."""
+    try:
+        return float(text) if "_" not in text else None
+    except ValueError:
+        pass
+    if text[-1:] in VULGAR:
+        whole = text[:-1].rstrip(" \xa0-")
+        return (float(whole) if whole else 0.0) + VULGAR[text[-1]]
+    if "/" in text:
+        return _fraction(text)
+    if _THOUSANDS.match(text):
+        return float(text.replace(",", ""))
+    if "," in text and text.count(",") == 1:
+        whole, part = text.split(",")
+        try:
+            return float(whole.replace(".", "") + "." + part)
+        except ValueError:
+            return None
+    return None
+
+
+def _fraction(text: str) -> float | None:
+    found = _MIXED.match(text)
+    if not found or float(found[3]) == 0.0:
+        return None
+    return (float(found[1]) if found[1] else 0.0) + float(found[2]) / float(found[3])
+
+
+ONES = {
+    word: number for number, word in enumerate(
+        "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen".split()
+    )
+}
+TENS = {word: 10 * number for number, word in enumerate("twenty thirty forty fifty sixty seventy eighty ninety".split(), start=2)} | {"fourty": 40}
+SCALES = {"thousand": 1e3, "million": 1e6, "billion": 1e9, "trillion": 1e12}
+PARTS = {
+    "half": 2, "halves": 2, "third": 3, "thirds": 3, "quarter": 4, "quarters": 4, "fourth": 4, "fourths": 4, "fifth": 5, "fifths": 5, "sixth": 6,
+    "sixths": 6, "eighth": 8, "eighths": 8, "tenth": 10, "tenths": 10, "twelfth": 12, "twelfths": 12, "sixteenth": 16, "sixteenths": 16,
+    "hundredth": 100, "hundredths": 100, "thousandth": 1000, "thousandths": 1000,
+}
+_WORD = re.compile(r"(?:[ \xa0]{1,3}|-)?([a-z]+)")
+
+
+class Spelled(NamedTuple):
+    """A number in words: its value, where it ends, and whether it was only `a` or `an`."""
+
+    value: float
+    end: int
+    rough: bool = False
+
+
+class _Words:
+    """The words of a text from a place on, one looked at after the other."""
+
+    def __init__(self, *, text: str, at: int) -> None:
+        self.text, self.end = text, at
+
+    def peek(self, *, skip: int = 0) -> tuple[str, int]:
+        """Return the next word (after `skip` others) and where it ends, or an empty word."""
+        end, word = self.end, ""
+        for _ in range(skip + 1):
+            found = _WORD.match(self.text, end)
+            if not found:
+                return "", end
+            word, end = found[1], found.end()
+        return word, end
+
+    def take(self, *, count: int = 1) -> None:
+        """Go past the next words."""
+        _, self.end = self.peek(skip=count - 1)
+
+
+def spelled(*, text: str, at: int) -> Spelled | None:
+    """Return the number in words that begins at a place of a text in small letters, or None.
+
+    `six and a half`, `a hundred and twenty`, `two dozen`, `half a`, `three quarters of a`, `three eighths`, `one twenty`, `a couple of`.
+    """
+    words = _Words(text=text, at=at)
+    value = _part_first(words) or _article_first(words)
+    if value is not None:
+        return Spelled(value, words.end, False)
+    rough = _rough(words)
+    if rough is not None:
+        return Spelled(rough, words.end, True)
+    value = _whole(words)
+    if value is None:
+        return None
+    value = _point(words, value)
+    share = _share(words, value)
+    return Spelled(value + _and_a_part(words) if share is None else share, words.end, False)
+
+
+def _part_first(words: _Words) -> float | None:
+    """`half a`, `a quarter of a`, `half`, `three quarters of a` is left to `_share`."""
+    first, _ = words.peek()
+    skip = 1 if first in ("a", "an", "one") else 0
+    part, _ = words.peek(skip=skip)
+    if part not in ("half", "quarter", "third", "eighth", "tenth"):
+        return None
+    if not skip and part != "half" and part != "quarter":
+        return None
+    following, _ = words.peek(skip=skip + 1)
+    if part in ("third", "eighth", "tenth") and following != "of":
+        return None
+    words.take(count=skip + 1)
+    _of_a(words)
+    return 1.0 / PARTS[part]
+
+
+def _of_a(words: _Words) -> None:
+    first, _ = words.peek()
+    second, _ = words.peek(skip=1)
+    if first == "of" and second in ("a", "an", "one"):
+        words.take(count=2)
+    elif first in ("a", "an"):
+        words.take()
+
+
+def _article_first(words: _Words) -> float | None:
+    """`a hundred`, `a dozen`: the article is one."""
+    first, _ = words.peek()
+    if first not in ("a", "an"):
+        return None
+    second, _ = words.peek(skip=1)
+    if second in ("hundred", "thousand", "million", "billion"):
+        words.take()
+        value = _scaled(words, 1.0)
+        return value + _and_a_part(words)
+    if second == "dozen":
+        words.take(count=2)
+        return 12.0
+    return None
+
+
+def _rough(words: _Words) -> float | None:
+    """`a couple of`, `couple of`, `a pair of`: about two."""
+    first, _ = words.peek()
+    skip = 1 if first == "a" else 0
+    word, _ = words.peek(skip=skip)
+    if word != "couple":
+        return None
+    words.take(count=skip + 1)
+    if words.peek()[0] == "of":
+        words.take()
+    return 2.0
+
+
+def _below_hundred(words: _Words) -> float | None:
+    word, _ = words.peek()
+    if word in TENS:
+        words.take()
+        one = ONES.get(words.peek()[0], 0)
+        if 0 < one < 10:
+            words.take()
+            return float(TENS[word] + one)
+        return float(TENS[word])
+    if word in ONES:
+        words.take()
+        return float(ONES[word])
+    return None
+
+
+def _whole(words: _Words) -> float | None:
+    if words.peek()[0] in ("hundred", "thousand", "million", "dozen"):
+        value: float | None = 1.0
+    else:
+        value = _below_hundred(words)
+    if value is None:
+        return None
+    if words.peek()[0] == "dozen":
+        words.take()
+        return 12.0 * value
+    if 1 <= value < 10 and words.peek()[0] in TENS:  # "one twenty", as people say it
+        rest = _below_hundred(words)
+        return 100.0 * value + (rest or 0.0)
+    return _scaled(words, value)
+
+
+def _scaled(words: _Words, value: float) -> float:
+    """Return the value with its hundreds, thousands and millions, as far as they are said."""
+    total = 0.0
+    for _ in range(8):
+        word, _ = words.peek()
+        if word == "hundred":
+            words.take()
+            value *= 100.0
+            value += _after_scale(words)
+        elif word in SCALES:
+            words.take()
+            total += value * SCALES[word]
+            value = _after_scale(words)
+        else:
+            break
+    return total + value
+
+
+def _after_scale(words: _Words) -> float:
+    """`hundred and twenty`: what follows, with or without `and`."""
+    first, _ = words.peek()
+    if first == "and":
+        second, _ = words.peek(skip=1)
+        if second in TENS or second in ONES:
+            words.take()
+            return _below_hundred(words) or 0.0
+        return 0.0
+    return _below_hundred(words) or 0.0
+
+
+def _point(words: _Words, value: float) -> float:
+    """`six point five`: the digits behind the point."""
+    if words.peek()[0] != "point":
+        return value
+    digits = ""
+    for skip in range(1, 7):
+        digit = ONES.get(words.peek(skip=skip)[0], 10)
+        if digit > 9:
+            break
+        digits += str(digit)
+    if not digits:
+        return value
+    words.take(count=1 + len(digits))
+    return float(f"{value:.0f}.{digits}")
+
+
+def _share(words: _Words, value: float) -> float | None:
+    """`three quarters of a`, `three eighths`: a share, where the plural of a part follows."""
+    part, _ = words.peek()
+    if part not in PARTS or value != int(value) or value < 1 or not (part.endswith("s") or value == 1):
+        return None
+    words.take()
+    _of_a(words)
+    return value / PARTS[part]
+
+
+def _and_a_part(words: _Words) -> float:
+    """`and a half`, `and three quarters`, `and a bit` is nothing that can be counted."""
+    first, _ = words.peek()
+    second, _ = words.peek(skip=1)
+    third, _ = words.peek(skip=2)
+    if first == "and" and second in ("a", "one") and third in PARTS:
+        words.take(count=3)
+        return 1.0 / PARTS[third]
+    if first == "and" and second in ("half", "quarter"):
+        words.take(count=2)
+        return 1.0 / PARTS[second]
+    if first == "and" and second in ONES and third in PARTS and third.endswith("s"):
+        words.take(count=3)
+        return ONES[second] / PARTS[third]
+    if first in ("half", "quarter") and second not in ("a", "an", "of"):
+        return 0.0
+    return 0.0
+
+
+def and_a_part(*, text: str, at: int) -> tuple[float, int]:
+    """Return the part said behind a number or its unit (`6 and a half`, `four fathoms and a half`), and where it ends."""
+    words = _Words(text=text, at=at)
+    return _and_a_part(words), words.end
