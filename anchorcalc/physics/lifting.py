@@ -1,0 +1,177 @@
+"""How much of an anchor rode of chain and line lifts off the seabed: the one equation that has no closed form.
+
+Unknown is the slope of the rode at the joint of chain and line (see ``hanging`` for slope, bend and stretch). From it follow the
+slopes at the anchor and at the bow, and what lies or floats; wanted is the slope that brings the rode just up to the roller.
+"""
+
+from typing import Any, NamedTuple
+
+import numpy as np
+
+from anchorcalc.physics.hanging import NEXT_TO_NOTHING, length_to_rise, part_rise, taut
+
+# Misfit in height, over the height, at which one step more ends the search; that step squares it, roughly.
+CLOSE_ENOUGH = 1e-9
+# Worst of 10 million rows far beyond any boat needed 14 steps. Not met, were it to happen, gives nan and not a guess.
+MOST_STEPS = 100
+# Least part of the height by which a first guess takes the rode as longer than it, [-].
+NARROWEST = 1e-12
+# A slope that no rode reaches [-].
+NO_BOUND = 1e100
+
+
+class Rode(NamedTuple):
+    """A rode under load: lengths [m], bend of chain and of line [1/m], stretch of the line [-], height of the roller [m]."""
+
+    chain: Any
+    chain_bend: Any
+    line: Any
+    line_bend: Any
+    stretch: Any
+    height: Any
+
+
+class Lifted(NamedTuple):
+    """Lengths of chain and of line that hang [m], and the slopes at the anchor, the joint and the bow [-]."""
+
+    chain: Any
+    line: Any
+    anchor: Any
+    joint: Any
+    bow: Any
+
+
+class Regime(NamedTuple):
+    """Whether some chain lies and some line floats; bounds of the joint slope [-]; bend of the rise in its square, whole and by stretch."""
+
+    lies: Any
+    floats: Any
+    least: Any
+    most: Any
+    curl: Any
+    give: Any
+
+
+def lifted(*, joint: Any, rode: Rode) -> Lifted:
+    """What hangs and how steeply, for a slope at the joint: chain not wanted lies, line that would arch over the bow floats level."""
+    turn = rode.chain * rode.chain_bend
+    some = np.minimum(joint, turn)
+    chain = rode.chain * ((some + NEXT_TO_NOTHING) / (turn + NEXT_TO_NOTHING))
+    line, bow = rode.line, joint + rode.line * rode.line_bend
+    arched = bow < 0.0
+    if np.count_nonzero(arched):
+        line = np.where(arched, -joint / np.minimum(rode.line_bend, -NEXT_TO_NOTHING), line)[()]
+        bow = np.maximum(bow, 0.0)
+    return Lifted(chain=chain, line=line, anchor=joint - some, joint=joint, bow=bow)
+
+
+def whole_rise(*, joint: Any, rode: Rode) -> Any:
+    """Height from the seabed to the upper end of the rode, for a slope at the joint, [m]; grows with it."""
+    up = lifted(joint=joint, rode=rode)
+    chain = part_rise(low=up.anchor, high=joint, length=up.chain)
+    return chain + part_rise(low=joint, high=up.bow, length=up.line, stretch=rode.stretch)
+
+
+def rise_and_rate(*, joint: Any, rode: Rode) -> tuple[Any, Any]:
+    """The same height [m], and how fast it grows with the slope at the joint [m]; written out, since the search lives here."""
+    up = lifted(joint=joint, rode=rode)
+    low, mid, high = up.anchor * up.anchor, joint * joint, up.bow * up.bow
+    low_taut, mid_taut, high_taut = np.sqrt(1.0 + low), np.sqrt(1.0 + mid), np.sqrt(1.0 + high)
+    chain_taut, line_taut = low_taut + mid_taut, mid_taut + high_taut
+    rise = up.chain * (up.anchor + joint) / chain_taut + up.line * (joint + up.bow) * (1.0 / line_taut + rode.stretch / 2.0)
+    chain_square, line_square = low_taut * mid_taut, mid_taut * high_taut
+    chain_both, line_both = chain_square + up.anchor * joint, line_square + joint * up.bow
+    chain_rate = (chain_both + 1.0 + low + mid) / (chain_both * chain_square * chain_taut)
+    line_rate = (line_both + 1.0 + mid + high) / (line_both * line_square * line_taut)
+    return rise, up.chain * chain_rate + up.line * (line_rate + rode.stretch)
+
+
+def line_off_bottom(rode: Rode) -> Rode:
+    """The same rode without the line that lies on the bottom, behind chain that lies there too."""
+    line = length_to_rise(slope=0.0, rise=rode.height, bend=rode.line_bend, stretch=rode.stretch)
+    return rode._replace(line=np.minimum(rode.line, line))
+
+
+def regime(rode: Rode) -> Regime:
+    """Where the joint slope lies: the rise grows with it, so the rise at the slope where a part just lies flat tells."""
+    chain_turn, level = rode.chain * rode.chain_bend, np.maximum(-rode.line * rode.line_bend, 0.0)
+    lies = whole_rise(joint=chain_turn, rode=rode) >= rode.height
+    floats = level > 0.0
+    if np.count_nonzero(floats):
+        floats = floats & (whole_rise(joint=level, rode=rode) >= rode.height)
+    line_curl = 2.0 * floats / np.maximum(-rode.line_bend, NEXT_TO_NOTHING)
+    return Regime(
+        lies=lies,
+        floats=floats,
+        least=np.maximum(~lies * chain_turn, ~floats * level),
+        most=np.minimum(chain_turn + ~lies * NO_BOUND, level + ~floats * NO_BOUND),
+        curl=2.0 * lies / np.maximum(rode.chain_bend, NEXT_TO_NOTHING) + line_curl,
+        give=line_curl * rode.stretch,
+    )
+
+
+def climb(*, short: Any, rate: Any, curl: Any) -> Any:
+    """How far to move the slope [-] for a rise still short [m], its rate [m] and twice the bend of its square part [m]."""
+    return 2.0 * short / (rate + np.sqrt(np.maximum(rate * rate + short * curl, 0.0)))
+
+
+def taut_tension(*, whole: Any, height: Any) -> Any:
+    """Tension over load [-] of a straight rode; of one a whisker too short as of one a whisker longer than the height."""
+    return whole / np.sqrt(np.maximum(whole - height, NARROWEST * height) * (whole + height))
+
+
+def first_guess(*, rode: Rode, case: Regime) -> Any:
+    """Slope at the joint [-] as if the tension were that of a taut rode all along; exact for a rode of no weight."""
+    tension = taut_tension(whole=rode.chain + rode.line, height=rode.height)
+    tension = taut_tension(whole=rode.chain + rode.line * (1.0 + rode.stretch * tension), height=rode.height)
+    chain_rate = ~case.lies * rode.chain / tension
+    line_rate = ~case.floats * rode.line * (1.0 / tension + rode.stretch)
+    turned = chain_rate * rode.chain * rode.chain_bend - line_rate * rode.line * rode.line_bend
+    short = np.maximum(rode.height + turned / 2.0, 0.0)
+    return climb(short=short, rate=chain_rate + line_rate, curl=case.curl / tension + case.give)
+
+
+def joint_slope(rode: Rode) -> Any:
+    """Slope at the joint [-] that brings the rode just to the roller; line on the bottom taken off before; nan for a height of nan.
+
+    Notes
+    -----
+    The answer is bracketed by ``least`` and ``most`` of its regime, and below by 0 (no rise, or the line lies: taken off
+    before) and above by the greater of ``chain_turn`` and ``-line_turn``, plus the slope of the taut rode: there no part is
+    flatter than the taut rode, so the rise is at least the height. In between the rise grows steadily: one answer.
+
+    The rise is the sum of parts that hang at both ends, concave in the slope (each gains ``1 / taut**3`` at its upper end
+    and loses no less at its lower), and of parts flat at one end (lying chain, floating line), which are concave in the
+    *square* of the slope. The tangent to the one and the tangent in the square to the other never lie below them, so the
+    place where these tangents reach the roller never lies beyond the answer: from the second step on each step climbs
+    towards it, from below and without fail, and doubles the good digits. Newton's method with its bracket built in.
+    """
+    case = regime(rode)
+    return _settled(slope=_within(slope=first_guess(rode=rode, case=case), case=case), rode=rode, case=case, steps=MOST_STEPS)
+
+
+def _settled(*, slope: Any, rode: Rode, case: Regime, steps: int) -> Any:
+    """The joint slope from a first guess [-]; once most rows are there, the others go on alone."""
+    for step in range(steps):
+        rise, rate = rise_and_rate(joint=slope, rode=rode)
+        short = rode.height - rise
+        curl = case.curl / taut(slope) + case.give
+        slope = _within(slope=slope + climb(short=short, rate=rate, curl=curl), case=case)
+        going = np.abs(short) > CLOSE_ENOUGH * rode.height
+        left = np.count_nonzero(going)
+        if left == 0:
+            return slope
+        if 2 * left < going.size:
+            slope[going] = _settled(slope=slope[going], rode=_rows(rode, going), case=_rows(case, going), steps=steps - step)
+            return slope
+    return np.where(going, np.nan, slope)
+
+
+def _within(*, slope: Any, case: Regime) -> Any:
+    """The slope, kept between the bounds of its regime [-]."""
+    return np.minimum(np.maximum(slope, case.least), case.most)
+
+
+def _rows(fields: Any, chosen: Any) -> Any:
+    """The chosen rows of every field that has rows."""
+    return type(fields)(*(field if np.ndim(field) == 0 else np.broadcast_to(field, chosen.shape)[chosen] for field in fields))
