@@ -73,7 +73,8 @@ def flat_pull_chain(*, height: Array, load: Array, chain_weight: Array) -> Array
     >>> round(float(flat_pull_chain(height=11.0, load=1000.0, chain_weight=11.936)), 2)
     44.32
     """
-    return length_to_rise(slope=0.0, rise=height, bend=chain_weight / np.maximum(load, LEAST_LOAD))
+    length: Array = length_to_rise(slope=0.0, rise=height, bend=chain_weight / np.maximum(load, LEAST_LOAD))
+    return length
 
 
 def flat_pull_load(*, rode_out: Array, height: Array, chain_weight: Array) -> Array:

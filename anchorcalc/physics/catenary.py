@@ -14,7 +14,19 @@ from anchorcalc.physics.hanging import LEAST_LOAD, length_to_rise, part_rise, pa
 from anchorcalc.physics.lifting import Lifted, Rode, joint_slope, lifted, line_off_bottom
 
 # So many rows at a time stay in the processor's cache through the search.
-ROWS_AT_A_TIME = 8192
+ROWS_AT_A_TIME = 16384
+
+
+class _Given(NamedTuple):
+    """What is given of a rode, under the names of ``rode_shape``."""
+
+    rode_out: Any
+    chain: Any
+    height: Any
+    load: Any
+    chain_weight: Any
+    line_weight: Any
+    line_stiffness: Any
 
 
 class RodeShape(NamedTuple):
@@ -76,8 +88,10 @@ def rode_shape(
     * Line lighter than water that would arch higher than the roller floats level at the height of the roller. In truth
       it floats at the surface, lower down, and lifts less on the chain: pull_angle comes out too great (safe).
     * Stretch makes pull_angle and bow_tension less, and reach greater. So the safe side is *no* stretch for the angle, the
-      chain lying and the tension, and the stretch of the line for the reach. Without stretch pull_angle only grows with
-      the load; with it a very elastic rode may pull flatter under more load.
+      chain lying and the tension, and the stretch of the line for the reach.
+    * chain_lying, bow_tension and reach move one way only with each of rode_out (more line), height and load. So does
+      pull_angle with rode_out and height, and with the load where the line neither stretches nor floats: a rode that stretches
+      much, or is held up by its own line, may pull flatter under more load.
     * pull_angle is at most asin(height / rode_out), that of a taut line, unless floating line outweighs the chain.
 
     Two catenary parts in series; their formula as in MIT course 2.019, Design of Ocean Systems, lecture 13. How the
@@ -89,8 +103,7 @@ def rode_shape(
     >>> round(float(np.degrees(shape.pull_angle)), 2), round(float(shape.bow_tension), 1), round(float(shape.reach), 2)
     (4.06, 1020.3, 49.16)
     """
-    given = (rode_out, chain, height, load, chain_weight, line_weight, line_stiffness)
-    return _by_rows(given)
+    return _by_rows(_Given(rode_out, chain, height, load, chain_weight, line_weight, line_stiffness))
 
 
 class RodePoints(NamedTuple):
@@ -132,8 +145,8 @@ def rode_points(
     >>> run.x.round(2).tolist(), run.y.round(2).tolist()
     ([0.0, 9.91, 9.91, 49.16], [0.0, 1.29, 1.29, 9.0])
     """
-    given = (rode_out, chain, height, load, chain_weight, line_weight, line_stiffness)
-    rode, off, up, _ = _hung(*(np.asarray(one, dtype=float)[..., np.newaxis] for one in given))
+    given = _Given(rode_out, chain, height, load, chain_weight, line_weight, line_stiffness)
+    rode, off, up, _ = _hung(_Given(*(np.asarray(one, dtype=float)[..., np.newaxis] for one in given)))
     part = np.linspace(0.0, 1.0, points)
     x, y = _points(along=part * rode.chain, lying=rode.chain - up.chain, hanging=up.chain, low=up.anchor, bend=rode.chain_bend)
     x_line, y_line = _points(
@@ -151,9 +164,7 @@ def _points(*, along: Any, lying: Any, hanging: Any, low: Any, bend: Any, stretc
     return (along - hung) * (1.0 + stretch) + run, part_rise(low=low, high=high, length=hung, stretch=stretch)
 
 
-def rode_for_flat_pull(
-    *, chain: Array, height: Array, load: Array, chain_weight: Array, line_weight: Array, line_stiffness: Array = np.inf
-) -> Array:
+def rode_for_flat_pull(*, chain: Array, height: Array, load: Array, chain_weight: Array, line_weight: Array, line_stiffness: Array = np.inf) -> Array:
     """Least rode for which the pull at the anchor is just horizontal: the chain is given, the line grows.
 
     Parameters
@@ -188,22 +199,21 @@ def rode_for_flat_pull(
     turn = chain * bend
     chain_rise = part_rise(low=0.0, high=turn, length=chain)
     line = length_to_rise(slope=turn, rise=np.maximum(height - chain_rise, 0.0), bend=line_bend, stretch=stretch)
-    return np.where(chain_rise >= height, length_to_rise(slope=0.0, rise=height, bend=bend), chain + line)
+    rode_out: Array = np.where(chain_rise >= height, length_to_rise(slope=0.0, rise=height, bend=bend), chain + line)[()]
+    return rode_out
 
 
-def _hung(
-    rode_out: Any, chain: Any, height: Any, load: Any, chain_weight: Any, line_weight: Any, line_stiffness: Any
-) -> tuple[Rode, Rode, Lifted, Any]:
+def _hung(given: _Given) -> tuple[Rode, Rode, Lifted, Any]:
     """The rode over its load, the same without line on the bottom, what of it hangs, and the load reckoned with [N]."""
-    height = np.where((rode_out > height) & (height > 0.0), height, np.nan)[()]
-    load = np.maximum(load, LEAST_LOAD)
-    chain = np.minimum(chain, rode_out)
+    height = np.where((given.rode_out > given.height) & (given.height > 0.0), given.height, np.nan)[()]
+    load = np.maximum(given.load, LEAST_LOAD)
+    chain = np.minimum(given.chain, given.rode_out)
     rode = Rode(
         chain=chain,
-        chain_bend=chain_weight / load,
-        line=rode_out - chain,
-        line_bend=line_weight / load,
-        stretch=load / line_stiffness,
+        chain_bend=given.chain_weight / load,
+        line=given.rode_out - chain,
+        line_bend=given.line_weight / load,
+        stretch=load / given.line_stiffness,
         height=height,
     )
     off = line_off_bottom(rode)
@@ -211,9 +221,9 @@ def _hung(
     return rode, off, lifted(joint=joint, rode=off), load
 
 
-def _shape(*given: Any) -> RodeShape:
+def _shape(given: _Given) -> RodeShape:
     """The shape of these rows, all at once."""
-    rode, off, up, load = _hung(*given)
+    rode, off, up, load = _hung(given)
     chain_lying, line_lying, line_floating = rode.chain - up.chain, rode.line - off.line, off.line - up.line
     chain_run = part_run(low=up.anchor, high=up.joint, length=up.chain, bend=rode.chain_bend)
     line_run = part_run(low=up.joint, high=up.bow, length=up.line, bend=rode.line_bend, stretch=rode.stretch)
@@ -227,15 +237,16 @@ def _shape(*given: Any) -> RodeShape:
     )
 
 
-def _by_rows(given: tuple[Array, ...]) -> RodeShape:
+def _by_rows(given: _Given) -> RodeShape:
     """The shape of every row that the inputs make together, some thousand at a time."""
     rows = np.broadcast(*given)
     if rows.size <= ROWS_AT_A_TIME:
-        return _shape(*(np.asarray(one, dtype=float)[()] for one in given))
+        return _shape(_Given(*(np.asarray(one, dtype=float)[()] for one in given)))
     fields = [one if np.ndim(one) == 0 else np.broadcast_to(one, rows.shape).reshape(-1) for one in given]
     shapes = np.empty((len(RodeShape._fields), rows.size))
     for start in range(0, rows.size, ROWS_AT_A_TIME):
         some = slice(start, start + ROWS_AT_A_TIME)
-        for whole, part in zip(shapes, _shape(*(one if np.ndim(one) == 0 else one[some] for one in fields)), strict=True):
-            whole[some] = part
+        part = _shape(_Given(*(one if np.ndim(one) == 0 else one[some] for one in fields)))
+        for whole, values in zip(shapes, part, strict=True):
+            whole[some] = values
     return RodeShape(*shapes.reshape(-1, *rows.shape))

@@ -42,7 +42,7 @@ class Lifted(NamedTuple):
 
 
 class Regime(NamedTuple):
-    """Whether some chain lies and some line floats; bounds of the joint slope [-]; bend of the rise in its square, whole and by stretch."""
+    """Whether some chain lies and some line floats, 1 or 0; bounds of the joint slope [-]; bend of the rise in its square, whole and by stretch."""
 
     lies: Any
     floats: Any
@@ -95,16 +95,16 @@ def line_off_bottom(rode: Rode) -> Rode:
 def regime(rode: Rode) -> Regime:
     """Where the joint slope lies: the rise grows with it, so the rise at the slope where a part just lies flat tells."""
     chain_turn, level = rode.chain * rode.chain_bend, np.maximum(-rode.line * rode.line_bend, 0.0)
-    lies = whole_rise(joint=chain_turn, rode=rode) >= rode.height
-    floats = level > 0.0
-    if np.count_nonzero(floats):
-        floats = floats & (whole_rise(joint=level, rode=rode) >= rode.height)
+    lies = 1.0 * (whole_rise(joint=chain_turn, rode=rode) >= rode.height)
+    floats = level * 0.0
+    if np.count_nonzero(level):
+        floats = 1.0 * ((level > 0.0) & (whole_rise(joint=level, rode=rode) >= rode.height))
     line_curl = 2.0 * floats / np.maximum(-rode.line_bend, NEXT_TO_NOTHING)
     return Regime(
         lies=lies,
         floats=floats,
-        least=np.maximum(~lies * chain_turn, ~floats * level),
-        most=np.minimum(chain_turn + ~lies * NO_BOUND, level + ~floats * NO_BOUND),
+        least=np.maximum((1.0 - lies) * chain_turn, (1.0 - floats) * level),
+        most=np.minimum(chain_turn + (1.0 - lies) * NO_BOUND, level + (1.0 - floats) * NO_BOUND),
         curl=2.0 * lies / np.maximum(rode.chain_bend, NEXT_TO_NOTHING) + line_curl,
         give=line_curl * rode.stretch,
     )
@@ -124,8 +124,8 @@ def first_guess(*, rode: Rode, case: Regime) -> Any:
     """Slope at the joint [-] as if the tension were that of a taut rode all along; exact for a rode of no weight."""
     tension = taut_tension(whole=rode.chain + rode.line, height=rode.height)
     tension = taut_tension(whole=rode.chain + rode.line * (1.0 + rode.stretch * tension), height=rode.height)
-    chain_rate = ~case.lies * rode.chain / tension
-    line_rate = ~case.floats * rode.line * (1.0 / tension + rode.stretch)
+    chain_rate = (1.0 - case.lies) * rode.chain / tension
+    line_rate = (1.0 - case.floats) * rode.line * (1.0 / tension + rode.stretch)
     turned = chain_rate * rode.chain * rode.chain_bend - line_rate * rode.line * rode.line_bend
     short = np.maximum(rode.height + turned / 2.0, 0.0)
     return climb(short=short, rate=chain_rate + line_rate, curl=case.curl / tension + case.give)
@@ -147,7 +147,8 @@ def joint_slope(rode: Rode) -> Any:
     towards it, from below and without fail, and doubles the good digits. Newton's method with its bracket built in.
     """
     case = regime(rode)
-    return _settled(slope=_within(slope=first_guess(rode=rode, case=case), case=case), rode=rode, case=case, steps=MOST_STEPS)
+    slope = np.minimum(np.maximum(first_guess(rode=rode, case=case), case.least), case.most)
+    return _settled(slope=slope, rode=rode, case=case, steps=MOST_STEPS)
 
 
 def _settled(*, slope: Any, rode: Rode, case: Regime, steps: int) -> Any:
@@ -156,7 +157,7 @@ def _settled(*, slope: Any, rode: Rode, case: Regime, steps: int) -> Any:
         rise, rate = rise_and_rate(joint=slope, rode=rode)
         short = rode.height - rise
         curl = case.curl / taut(slope) + case.give
-        slope = _within(slope=slope + climb(short=short, rate=rate, curl=curl), case=case)
+        slope = np.maximum(slope + climb(short=short, rate=rate, curl=curl), case.least)
         going = np.abs(short) > CLOSE_ENOUGH * rode.height
         left = np.count_nonzero(going)
         if left == 0:
@@ -165,11 +166,6 @@ def _settled(*, slope: Any, rode: Rode, case: Regime, steps: int) -> Any:
             slope[going] = _settled(slope=slope[going], rode=_rows(rode, going), case=_rows(case, going), steps=steps - step)
             return slope
     return np.where(going, np.nan, slope)
-
-
-def _within(*, slope: Any, case: Regime) -> Any:
-    """The slope, kept between the bounds of its regime [-]."""
-    return np.minimum(np.maximum(slope, case.least), case.most)
 
 
 def _rows(fields: Any, chosen: Any) -> Any:
