@@ -1,0 +1,124 @@
+"""The answer to a question: gate, solve, words. One path for every door."""
+
+from collections.abc import Iterator, Mapping
+from types import SimpleNamespace
+from typing import Any
+
+import numpy as np
+
+from anchorcalc.answering.gate import Admitted, admit
+from anchorcalc.answering.replies import Answer, LeftAside, answer_class, read_class
+from anchorcalc.answering.results import Builder
+from anchorcalc.answering.taking import Taken
+from anchorcalc.cautions import Caution
+from anchorcalc.declare import Question
+from anchorcalc.units import kinds
+from anchorcalc.units.clock import clock_text
+from anchorcalc.units.kinds import UNIT
+from anchorcalc.units.position import position_text
+from anchorcalc.units.quantity import Fix, Origin, Read, ReadClock, ReadFixes, ReadFlag, ReadLengths, ReadPosition, ReadQuantity, ReadWord
+from anchorcalc.units.shown import exact_text, tidy
+from anchorcalc.version import VERSION
+from anchorcalc.vocabulary import TERMS
+
+
+def answer(
+    question: Question, asked: Mapping[str, Any], *, boat: Mapping[str, Any] | None = None, before: Mapping[str, Any] | None = None,
+    units: str | None = None, notes: tuple[str, ...] = (), cautions: tuple[Caution, ...] = (), left_aside: tuple[LeftAside, ...] = (),
+) -> Answer:
+    """Return the answer to a question for given inputs.
+
+    `notes` are lines of working and `cautions` are warnings that a door adds, such as what a text left open; `left_aside` is what it
+    gave besides.
+
+    Raises
+    ------
+    InputError
+        With one fault for every input that will not do.
+    """
+    admitted = admit(question, asked, boat=boat, before=before, units=units)
+    found = question.solve(**{name: admitted.values[name] for name in question.direct if name in admitted.values})
+    corners = 2 ** len(admitted.ranges) if admitted.ranges else 0
+    clock_like = next((one.low for name, one in admitted.taken.items() if TERMS[name].kind is kinds.CLOCK), None)
+    builder = Builder(system=admitted.system, corners=corners, clock_like=clock_like)
+    results = question.results(**builder.results(question.fields, found))
+    corner = builder.places.get(question.fields[0].name, 0) if corners else 0
+    values = _at_corner(admitted, found, corner) if corners else {**admitted.values, **found}
+    said = {name: _text_at(name, admitted, values) for name in admitted.taken}
+    return answer_class(question)(
+        status="answered", question=question.name, headline=question.headline(SimpleNamespace(**said, **_beside(said, builder.shown)), values),
+        results=results, read=read_class(question)(**{name: _read(name, admitted, values) for name in admitted.taken if name in question.inputs}),
+        working=tuple(_working(question, admitted, SimpleNamespace(**said, **_beside(said, builder.exact)), values, notes)),
+        cautions=(*cautions, *_warnings(question, {**admitted.values, **found})), sources=question.sources, version=VERSION, left_aside=left_aside,
+    )
+
+
+def _beside(said: Mapping[str, str], results: Mapping[str, str]) -> dict[str, str]:
+    """Return the texts of results; one with an input's name is called `<name>_answer`."""
+    return {(f"{name}_answer" if name in said else name): text for name, text in results.items()}
+
+
+def _at_corner(admitted: Admitted, found: Mapping[str, Any], corner: int) -> dict[str, Any]:
+    values = {**admitted.values, **found}
+    return {
+        name: value[corner] if isinstance(value, np.ndarray) and value.shape == (2 ** len(admitted.ranges),) else value
+        for name, value in values.items()
+    }
+
+
+def _text_at(name: str, admitted: Admitted, values: Mapping[str, Any]) -> str:
+    """Return an input as text; of a range, the end that counts."""
+    one = admitted.taken[name]
+    if not one.is_range:
+        return one.text
+    return exact_text(value=values[name] / (UNIT[one.unit].factor if one.unit else 1.0), unit=one.unit, kind=TERMS[name].kind)
+
+
+def _working(question: Question, admitted: Admitted, shown: SimpleNamespace, values: Mapping[str, Any], notes: tuple[str, ...]) -> Iterator[str]:
+    yield from notes
+    yield from admitted.notes
+    for derivation in admitted.derived:
+        if derivation.assumed:
+            yield f"{derivation.assumed}: {getattr(shown, derivation.gives)}"
+        elif derivation.working is not None:
+            yield derivation.working(shown)
+    yield from question.working(shown, values)
+    for name in admitted.ranges:
+        yield f"{name} was given as {admitted.taken[name].text}: the end that is worse for each result counts"
+
+
+def _warnings(question: Question, values: Mapping[str, Any]) -> Iterator[Caution]:
+    said: set[str] = set()
+    for rule in question.cautions:
+        if rule.caution.code not in said and np.any(rule.holds(values)):
+            said.add(rule.caution.code)
+            yield rule.caution
+
+
+# --- what was read ------------------------------------------------------------------------------------------------------------------
+
+
+def _read(name: str, admitted: Admitted, values: Mapping[str, Any]) -> Read:
+    return read_of(name=name, taken=admitted.taken[name], origin=admitted.origins[name], value=values.get(name))
+
+
+def read_of(*, name: str, taken: Taken, origin: Origin, value: Any = None) -> Read:
+    """Return a taken value as it stands in `read`; `value` is the end of a range that counts."""
+    kind = TERMS[name].kind
+    if kind.name == kinds.WORD.name:
+        return ReadWord(value=taken.text, shown=taken.text, origin=origin)
+    if kind is kinds.FLAG:
+        return ReadFlag(value=taken.low, shown=taken.text, origin=origin)
+    if kind is kinds.CLOCK:
+        return ReadClock(value=taken.text, shown=taken.text, days=0, origin=origin)
+    if kind is kinds.POSITION:
+        return ReadPosition(value=taken.text, shown=taken.text, latitude=taken.low.latitude, longitude=taken.low.longitude, origin=origin)
+    if kind is kinds.FIXES:
+        fixes = tuple(Fix(at=clock_text(seconds=when.seconds, like=when)[0], position=position_text(place)) for when, place in taken.low)
+        return ReadFixes(value=fixes, shown=taken.text, origin=origin)
+    factor = UNIT[taken.unit].factor if taken.unit else 1.0
+    if kind is kinds.LENGTHS:
+        return ReadLengths(value=tuple(tidy(one / factor) for one in taken.low), unit=taken.unit, si=taken.low, shown=taken.text, origin=origin)
+    si = float(taken.low if not taken.is_range or value is None else value)
+    ends = {"low": taken.low, "high": taken.high} if taken.is_range else {}
+    return ReadQuantity(value=tidy(si / factor), unit=taken.unit, si=si, shown=taken.text, origin=origin, **ends)

@@ -1,0 +1,275 @@
+"""The gate: everything that was given goes into SI, or every fault comes out at once."""
+
+from collections.abc import Iterator, Mapping
+from difflib import get_close_matches
+from functools import lru_cache
+from typing import Any
+
+import msgspec
+import numpy as np
+
+from anchorcalc.answering.taking import Taken, take, text_of
+from anchorcalc.declare import Derivation, Question
+from anchorcalc.errors import Fault, InputError, fault
+from anchorcalc.units.kinds import CLOCK, SIZE, UNIT, WORD
+from anchorcalc.units.quantity import Origin
+from anchorcalc.units.shown import unit_of
+from anchorcalc.vocabulary import TERMS
+from anchorcalc.vocabulary.term import Term
+
+SYSTEMS = ("us", "metric")
+RANGES_AT_MOST = 4
+
+
+class Admitted(msgspec.Struct, kw_only=True):
+    """What passed the gate: values in SI (arrays of corners where ranges were given), how each was said, and where it came from."""
+
+    values: dict[str, Any]
+    taken: dict[str, Taken]
+    origins: dict[str, Origin]
+    system: str
+    notes: list[str]
+    derived: list[Derivation]
+    ranges: tuple[str, ...] = ()
+
+
+def admit(
+    question: Question, asked: Mapping[str, Any], *, boat: Mapping[str, Any] | None = None, before: Mapping[str, Any] | None = None,
+    units: str | None = None,
+) -> Admitted:
+    """Return the inputs of a question in SI.
+
+    Raises
+    ------
+    InputError
+        With one fault for every input that will not do.
+    """
+    faults: list[Fault] = []
+    taken: dict[str, Taken] = {}
+    origins: dict[str, Origin] = {}
+    layers: tuple[tuple[Origin, Mapping[str, Any]], ...] = (("asked", asked), ("before", before or {}), ("boat", boat or {}))
+    for name, one in question.inputs.items():
+        for origin, layer in layers:
+            raw = layer.get(name)
+            if raw is None:
+                continue
+            found = take(term=one.term, raw=raw)
+            if isinstance(found, Fault):
+                faults.append(found)
+            else:
+                taken[name], origins[name] = found, origin
+            break
+    faults.extend(_unknown(question, asked, boat))
+    faults.extend(_alternatives(question, taken, origins))
+    system = _system(taken, origins, units if units is not None else (boat or {}).get("units"), faults)
+    admitted = Admitted(values={}, taken=taken, origins=origins, system=system, notes=[], derived=[])
+    _corners(question, admitted, faults)
+    _fill(question, admitted, {one.input for one in faults}, faults)
+    if not faults:
+        faults.extend(contradictions(question, admitted))
+    if faults:
+        raise InputError(faults)
+    return admitted
+
+
+# --- names and units ----------------------------------------------------------------------------------------------------------------
+
+
+def _unknown(question: Question, asked: Mapping[str, Any], boat: Mapping[str, Any] | None) -> Iterator[Fault]:
+    for name in asked:
+        if name not in question.inputs:
+            yield unknown_name(name=name, known=tuple(question.inputs), where=f"of {question.name}", given=asked[name])
+    for name in boat or ():
+        if name not in TERMS and name != "name":
+            yield unknown_name(name=name, known=tuple(TERMS), where="of a boat", given=(boat or {})[name])
+
+
+def unknown_name(*, name: str, known: tuple[str, ...], where: str, given: Any) -> Fault:
+    """Return the fault of a name that is not known, with the nearest that is."""
+    near = get_close_matches(str(name)[:60].replace("-", "_"), known, n=1)
+    why = f"is no input {where}"
+    return fault(str(name)[:60], "unknown_input", given, why, near[0] if near else "one of " + ", ".join(known))
+
+
+def _system(taken: dict[str, Taken], origins: dict[str, Origin], units: Any, faults: list[Fault]) -> str:
+    if units is not None:
+        value = getattr(units, "value", units)
+        if value in SYSTEMS:
+            return str(value)
+        faults.append(fault("units", "unknown_word", units, "is no system of units", "us or metric"))
+        return "metric"
+    best, rank = "metric", 99
+    for name, one in taken.items():
+        if one.unit:
+            unit = UNIT[one.unit]
+            order = (0 if unit.kind == "length" and TERMS[name].kind is not SIZE else 5) + (0 if origins[name] == "asked" else 10)
+            if unit.system and order < rank:
+                best, rank = unit.system, order
+    return best
+
+
+_RANK = {"asked": 0, "before": 1, "boat": 2, "assumed": 3}
+
+
+def _alternatives(question: Question, taken: dict[str, Taken], origins: dict[str, Origin]) -> Iterator[Fault]:
+    """Keep one group of alternatives: what was asked wins over the boat's; two that were said alike contradict."""
+    ranks = [min((_RANK[origins[name]] for name in group if name in taken), default=9) for group in question.one_of]
+    for group, rank in zip(question.one_of, ranks, strict=True):
+        if rank != 9 and rank > min(ranks):
+            for name in group:
+                taken.pop(name, None)
+                origins.pop(name, None)
+    alike = [group for group, rank in zip(question.one_of, ranks, strict=True) if rank == min(ranks) != 9]
+    if len(alike) > 1:
+        name = next(name for name in alike[1] if name in taken)
+        yield fault(name, "contradiction", taken[name].text, f"was given beside {alike[0][0]}", f"one of the two ({' or '.join(group[0] for group in alike)})")
+
+
+# --- ranges -------------------------------------------------------------------------------------------------------------------------
+
+
+def _corners(question: Question, admitted: Admitted, faults: list[Fault]) -> None:
+    """Put the values in place: plain where one was given, at all corners where ranges were."""
+    ranges = tuple(name for name, one in admitted.taken.items() if one.is_range)
+    for name in ranges:
+        if name in question.takes_no_range:
+            faults.append(fault(name, "range_not_taken", admitted.taken[name].text, "moves an answer both ways, so neither end is the safe one",
+                                f"one value, such as {TERMS[name].would_do},"))
+    if len(ranges) > RANGES_AT_MOST:
+        faults.append(fault(ranges[-1], "too_many_ranges", admitted.taken[ranges[-1]].text, f"is one range more than the {RANGES_AT_MOST} that can be taken",
+                            "one value"))
+        ranges = ranges[:RANGES_AT_MOST]
+    for name, one in admitted.taken.items():
+        admitted.values[name] = one.low.seconds if TERMS[name].kind is CLOCK else one.low
+    for place, name in enumerate(ranges):
+        one = admitted.taken[name]
+        which = (np.arange(2 ** len(ranges)) >> place) & 1
+        admitted.values[name] = np.where(which == 1, one.high, one.low)
+    admitted.ranges = ranges
+    wind = admitted.taken.get("wind")
+    if wind is not None:
+        admitted.values["wind_beaufort"] = wind.beaufort
+
+
+# --- what was not given -------------------------------------------------------------------------------------------------------------
+
+
+def _fill(question: Question, admitted: Admitted, refused: set[str], faults: list[Fault]) -> None:
+    """Fill in what others give, then what is usual; what must be given and is not is a fault."""
+    for derivation in question.derives:
+        _derive(derivation, question, admitted, refused)
+    for name, one in question.inputs.items():
+        if name not in admitted.values and name not in refused:
+            if one.need == "usual" and one.direct:
+                _assume(one.term, admitted)
+            elif one.need == "asked":
+                faults.extend(_missing(name, question, admitted, refused))
+    for rule in question.requires:
+        if rule.input not in admitted.values and rule.input not in refused and np.any(rule.holds(admitted.values)):
+            faults.append(TERMS[rule.input].missing())
+    for pair in question.pairs:
+        if any(name in admitted.taken for name in pair):
+            faults.extend(TERMS[name].missing() for name in pair if name not in admitted.taken and name not in refused)
+    if question.one_of and not question.one_of_may and not any(all(name in admitted.values or name in refused for name in group) for group in question.one_of):
+        faults.extend(TERMS[name].missing() for name in question.one_of[0] if name not in admitted.values)
+    for name in question.inputs:
+        if TERMS[name].usual is not None:
+            admitted.values[f"{name}_assumed"] = admitted.origins.get(name) == "assumed"
+
+
+def _missing(name: str, question: Question, admitted: Admitted, refused: set[str]) -> Iterator[Fault]:
+    """Ask for the term, or for what would give it."""
+    for derivation in question.derives:
+        if derivation.gives == name:
+            for other in derivation.asks_for:
+                if other not in admitted.values and other not in refused:
+                    yield TERMS[other].missing()
+            return
+    yield TERMS[name].missing()
+
+
+def _assume(term: Term, admitted: Admitted) -> None:
+    value: Any = term.code(term.usual) if term.kind is WORD and isinstance(term.usual, str) else term.usual
+    admitted.values[term.name] = value
+    admitted.taken[term.name] = _usual(term, admitted.system)
+    admitted.origins[term.name] = "assumed"
+
+
+@lru_cache(maxsize=256)
+def _usual(term: Term, system: str) -> Taken:
+    if term.kind is WORD and isinstance(term.usual, str):
+        return Taken(term.code(term.usual), term.code(term.usual), text=term.usual)
+    assert isinstance(term.usual, float), term.name
+    unit = unit_of(kind=term.kind, system=system)
+    symbol = unit.symbol if unit else ""
+    size = float(f"{term.usual / unit.factor:.3g}") * unit.factor if unit else term.usual
+    return Taken(term.usual, term.usual, symbol, text_of(term=term, low=size, high=size, unit=symbol))
+
+
+def _derive(derivation: Derivation, question: Question, admitted: Admitted, refused: set[str]) -> None:
+    """Fill one input that others give; where it was said itself, what was said counts and the answer says so."""
+    gives, origins = derivation.gives, admitted.origins
+    if refused.intersection((gives, *derivation.needs, *derivation.takes)):
+        refused.add(gives)
+        return
+    if not all(name in admitted.values for name in derivation.needs):
+        return
+    if gives in admitted.values:
+        if not derivation.assumed and any(origins.get(name) == origins[gives] for name in derivation.needs if name not in _own(question)):
+            names = " and ".join((*derivation.needs, *(name for name in derivation.takes if name in origins)))
+            admitted.notes.append(f"{gives} was given ({admitted.taken[gives].text}), so it counts; {names} do not make it")
+        _assume_taken(derivation, admitted, only=_own(question))
+        return
+    _assume_taken(derivation, admitted)
+    used = {name: admitted.values[name] for name in (*derivation.needs, *derivation.takes) if name in admitted.values}
+    value = derivation.solve(**used)
+    if value is None:
+        return
+    admitted.values[gives] = value
+    admitted.origins[gives] = "assumed" if derivation.assumed else _origin(origins, used)
+    admitted.taken[gives] = _as_taken(TERMS[gives], value, admitted.system)
+    admitted.derived.append(derivation)
+
+
+def _assume_taken(derivation: Derivation, admitted: Admitted, *, only: frozenset[str] | None = None) -> None:
+    for name in derivation.takes:
+        if name not in admitted.values and TERMS[name].usual is not None and (only is None or name in only):
+            _assume(TERMS[name], admitted)
+
+
+def _own(question: Question) -> frozenset[str]:
+    return frozenset(name for name, one in question.inputs.items() if one.direct)
+
+
+def _origin(origins: Mapping[str, Origin], used: Mapping[str, Any]) -> Origin:
+    for origin in ("asked", "before", "boat"):
+        if any(origins.get(name) == origin for name in used):
+            return "asked" if origin == "asked" else origin  # type: ignore[return-value]
+    return "assumed"
+
+
+def _as_taken(term: Term, value: Any, system: str) -> Taken:
+    if term.kind is WORD:
+        return Taken(value, value, text=term.choices[value])
+    low, high = float(np.min(value)), float(np.max(value))
+    unit = unit_of(kind=term.kind, system=system)
+    symbol = unit.symbol if unit else ""
+    return Taken(low, high, symbol, text_of(term=term, low=low, high=high, unit=symbol))
+
+
+# --- what contradicts ---------------------------------------------------------------------------------------------------------------
+
+
+def contradictions(question: Question, admitted: Admitted) -> Iterator[Fault]:
+    """Yield a fault for each pair of inputs that cannot both be so."""
+    forms = {name: one.low.form for name, one in admitted.taken.items() if TERMS[name].kind is CLOCK}
+    if len(set(forms.values())) > 1:
+        last = list(forms)[-1]
+        yield fault(last, "clock_mixed", admitted.taken[last].text, "is written in another form than the other times", "plain times or ISO 8601 for all")
+        return
+    for rule in question.refuses:
+        if np.any(rule.holds(admitted.values)):
+            given = admitted.taken[rule.input].text if rule.input in admitted.taken else ""
+            yield rule.fault(given=given)
+
+

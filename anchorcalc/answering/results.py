@@ -1,0 +1,96 @@
+"""SI results to the values of an answer: each at its own worst corner, rounded once when shown."""
+
+from collections.abc import Mapping
+from typing import Any
+
+import numpy as np
+
+from anchorcalc.declare import Field
+from anchorcalc.units.clock import clock_text
+from anchorcalc.units.kinds import CLOCK, FLAG, LIST, WORD
+from anchorcalc.units.quantity import ClockTime, Quantity
+from anchorcalc.units.shown import rounded_text, tidy, unit_of, working_text
+
+
+class Builder:
+    """Builds the results of one answer; `exact` and `shown` gather the texts for working and headline."""
+
+    def __init__(self, *, system: str, corners: int, clock_like: Any = None) -> None:
+        self.system, self.corners, self.clock_like = system, corners, clock_like
+        self.places: dict[str, int] = {}
+        self.shown: dict[str, Any] = {}
+        self.exact: dict[str, Any] = {}
+
+    def results(self, fields: tuple[Field, ...], found: Mapping[str, Any]) -> dict[str, Any]:
+        """Return the values of the fields, absent ones left out."""
+        made: dict[str, Any] = {}
+        for field in sorted(fields, key=lambda one: bool(one.side.follows)):
+            value = found.get(field.name)
+            if value is not None:
+                built = self._many(field, value) if field.many else self._one(field, value)
+                if built is not None:
+                    made[field.name] = built
+        return made
+
+    def _many(self, field: Field, values: Any) -> tuple[Any, ...]:
+        if field.kind is not LIST:
+            return tuple(one for one in (self._one(field, value) for value in values) if one is not None)
+        rows = []
+        for value in values:
+            when = value.get("when", True)
+            if np.any(when):
+                inside = Builder(system=self.system, corners=self.corners, clock_like=self.clock_like)
+                assert field.row is not None
+                rows.append(field.row(**inside.results(field.fields, {name: one for name, one in value.items() if name != "when"})))
+        return tuple(rows)
+
+    def _one(self, field: Field, value: Any) -> Any:
+        if isinstance(value, str):
+            self.shown[field.name] = self.exact[field.name] = value
+            return value
+        low = high = None
+        if self.corners:
+            every = np.broadcast_to(np.asarray(value), (self.corners,))
+            value, low, high = self._at_worst(field, every)
+        if field.kind is FLAG:
+            return bool(value)
+        if field.kind is WORD:
+            word = field.choices[int(value)]
+            self.shown[field.name] = self.exact[field.name] = word
+            return word
+        number = float(value)
+        if number != number:
+            return None
+        if field.kind is CLOCK:
+            return self._clock(field, number)
+        return self._quantity(field, number, low, high)
+
+    def _at_worst(self, field: Field, every: Any) -> tuple[Any, float | None, float | None]:
+        side = field.side
+        if side.follows and side.follows in self.places:
+            place = self.places[side.follows]
+        elif field.kind not in (FLAG, WORD) and np.any(np.isnan(every.astype(float))):
+            place = int(np.argmax(np.isnan(every.astype(float))))
+        else:
+            place = int(np.argmax(every) if side.worst == "greatest" else np.argmin(every))
+        self.places[field.name] = place
+        if field.kind in (FLAG, WORD, CLOCK):
+            return every[place], None, None
+        return every[place], float(np.min(every)), float(np.max(every))
+
+    def _quantity(self, field: Field, si: float, low: float | None, high: float | None) -> Quantity:
+        unit = unit_of(kind=field.kind, system=self.system)
+        symbol, factor = (unit.symbol, unit.factor) if unit else ("", 1.0)
+        value = tidy(si / factor)
+        shown = rounded_text(value=value, unit=unit, kind=field.kind, way=field.side.way)
+        self.shown[field.name] = shown
+        self.exact[field.name] = working_text(value=value, unit=symbol, kind=field.kind)
+        return Quantity(value=value, unit=symbol, si=si, shown=shown, low=low, high=high)
+
+    def _clock(self, field: Field, seconds: float) -> ClockTime:
+        text, days = clock_text(seconds=seconds, like=self.clock_like)
+        shown = text if not days else f"{text} (day {days:+d})"
+        self.shown[field.name] = self.exact[field.name] = shown
+        return ClockTime(value=text, shown=shown, days=days)
+
+

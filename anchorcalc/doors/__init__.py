@@ -1,0 +1,1 @@
+"""The doors: Python, plain words, the command, tables and pictures."""

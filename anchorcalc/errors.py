@@ -1,0 +1,116 @@
+"""What can be wrong with what was given: one fault an input, one family of errors."""
+
+from collections.abc import Iterable
+from typing import Literal, get_args
+
+import msgspec
+
+Code = Literal[
+    "unknown_question",
+    "unknown_input",
+    "missing",
+    "bare_number",
+    "unknown_unit",
+    "wrong_dimension",
+    "wrong_kind",
+    "unknown_word",
+    "not_finite",
+    "negative",
+    "out_of_bounds",
+    "range_not_taken",
+    "too_many_ranges",
+    "unreadable",
+    "contradiction",
+    "clock_mixed",
+    "outside_tide",
+    "given_twice",
+    "too_long",
+    "too_large",
+    "not_found",
+    "method_not_allowed",
+    "not_acceptable",
+    "unsupported_media_type",
+    "too_many_requests",
+    "unreadable_request",
+    "internal",
+]
+CODES: tuple[str, ...] = get_args(Code)
+GIVEN_AT_MOST = 80
+
+
+class Fault(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
+    """One input at fault: its name, what was given, why that will not do, and what would."""
+
+    input: str
+    code: Code
+    given: str
+    why: str
+    would_do: str
+    row: int | None = None
+
+    def __str__(self) -> str:
+        """Return `input: 'given' why; what would do`."""
+        said = f"{self.given!r} " if self.given else ""
+        return f"{self.input}: {said}{self.why}; {self.would_do} would do"
+
+
+def cut(given: object) -> str:
+    """Return the given thing as text, no longer than an error may quote."""
+    text = given if isinstance(given, str) else f"{given!s}" if isinstance(given, int | float | bool) else repr(given)[:400]
+    printable = "".join(sign if sign.isprintable() else " " for sign in text[: GIVEN_AT_MOST + 1])
+    return printable if len(printable) <= GIVEN_AT_MOST else printable[: GIVEN_AT_MOST - 1] + "…"
+
+
+def fault(name: str, code: Code, given: object, why: str, would_do: str) -> Fault:
+    """Return a fault with what was given cut to a length that may be quoted."""
+    return Fault(input=name, code=code, given="" if given is None else cut(given), why=why, would_do=would_do)
+
+
+class AnchorcalcError(Exception):
+    """The family of all errors that this library raises; `faults` names every input at fault.
+
+    Examples
+    --------
+    >>> from anchorcalc import rode_to_let_out
+    >>> try:
+    ...     rode_to_let_out(depth="12", scoop="7:1")
+    ... except AnchorcalcError as error:
+    ...     [fault.code for fault in error.faults]
+    ['unknown_input', 'bare_number']
+    """
+
+    def __init__(self, faults: Iterable[Fault]) -> None:
+        self.faults: tuple[Fault, ...] = tuple(faults)
+        super().__init__("\n".join(str(one) for one in self.faults))
+
+    def __reduce__(self) -> tuple[type["AnchorcalcError"], tuple[tuple[Fault, ...]]]:
+        """Pickle by the faults, not by the text made of them."""
+        return type(self), (self.faults,)
+
+
+class InputError(AnchorcalcError):
+    """One or more inputs of a question will not do."""
+
+
+class UnknownQuestion(AnchorcalcError):
+    """No question has that name."""
+
+
+class TextError(AnchorcalcError):
+    """A text that cannot be taken at all, such as one that is too long."""
+
+
+class FileError(AnchorcalcError):
+    """A file (boat, fixes, table) that cannot be read or written."""
+
+
+class TableError(AnchorcalcError):
+    """A table whose headings or shape will not do."""
+
+
+class PictureError(AnchorcalcError):
+    """An answer of which there is no picture."""
+
+
+class DecodeError(AnchorcalcError):
+    """A JSON text that is not an answer of this library."""

@@ -1,0 +1,1 @@
+"""From plain words to a question and its inputs; no sums."""

@@ -1,0 +1,10 @@
+"""Every source that an answer cites: one constant each, with how it was come by in brackets."""
+
+SCOPE_RULE = "Scope is rode out over depth + bow height + tide: US Sailing basic keelboat text, electronic 5th ed., p. 84 [read]."
+SCOPE_WORDS = "Least scopes of 3 (calm), 5 (working) and 7 (heavy weather): commercial-master course notes, anchoring unit [read]; common practice."
+TAUT_LINE = "Swinging radius of a taut line, √(rode² − height²) + length over all: printed on two seamanship pages [read]."
+SINE_RULE = "Angle of a taut line, sin(angle) = 1/scope: trigonometry [computed]."
+SOUNDER_OFFSETS = "Depth = reading + depth of transducer or keel: common practice, no source."
+KEEL_AT_LOW_WATER = "Water under the keel = depth − fall of tide − draught: definition; 0.3 m to spare is common practice, no source."
+MARKS_ON_RODE = "Counting marks at the roller: common practice, no source."
+UNITS = "Exact units: international foot and pound (85 FR 62698) and nautical mile [read]; fathom of 6 international feet; shackle of chain 27.432 m."

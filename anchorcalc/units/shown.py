@@ -1,0 +1,87 @@
+"""SI to text: rounded once, to the safe side, to what a skipper can act on."""
+
+import math
+from functools import cache
+from typing import Literal
+
+from anchorcalc.units.kinds import COUNT, FACTOR, RATIO, SLOPE, UNIT, Kind, Unit
+
+Way = Literal["up", "down", "near", "told"]
+
+_PLURAL = {"fathom": "fathoms", "cable": "cables", "shackle": "shackles"}
+_JOINED = {"deg": "°"}
+_PLAIN_STEPS = {"ratio": 0.1, "factor": 0.01, "count": 1.0, "slope": 1.0}
+
+
+def tidy(value: float) -> float:
+    """Return the value to 12 significant digits: 140.0, not 139.99999999999997."""
+    return float(f"{value:.12g}")
+
+
+def number_text(value: float) -> str:
+    """Return a number as it would be written by hand, all its digits kept (12 at most)."""
+    text = f"{value:.12g}"
+    return f"{value:.0f}" if "e" in text and abs(value) < 1e15 and value == round(value) else text
+
+
+@cache
+def unit_of(*, kind: Kind, system: str) -> Unit | None:
+    """Return the unit that a kind of result is shown in, or None for a plain number."""
+    symbol = kind.us if system == "us" else kind.metric
+    return UNIT[symbol] if symbol else None
+
+
+def with_unit(*, number: str, unit: str) -> str:
+    """Return a number with its unit, as people write it."""
+    if not unit:
+        return number
+    if unit in _JOINED:
+        return f"{number}{_JOINED[unit]}"
+    return f"{number} {unit if number == '1' else _PLURAL.get(unit, unit)}"
+
+
+def _step(*, value: float, steps: tuple[tuple[float, float], ...]) -> float:
+    size = abs(value)
+    for below, step in steps:
+        if size < below:
+            return step
+    return steps[-1][1]
+
+
+def rounded(*, value: float, step: float, way: Way) -> float:
+    """Return a value in whole steps, to the side that `way` says, counted from 12 significant digits."""
+    steps = tidy(value / step)
+    whole = math.ceil(steps) if way == "up" else math.floor(steps) if way == "down" else math.floor(steps + 0.5)
+    return tidy(whole * step)
+
+
+def rounded_text(*, value: float, unit: Unit | None, kind: Kind, way: Way) -> str:
+    """Return a result as it is shown: rounded to the safe side, with its unit."""
+    if not math.isfinite(value):
+        return "unlimited" if value > 0 else "none"
+    if unit is not None:
+        return with_unit(number=number_text(rounded(value=value, step=_step(value=value, steps=unit.steps), way=way)), unit=unit.symbol)
+    return plain_text(number=number_text(rounded(value=value, step=_PLAIN_STEPS[kind.name], way=way)), kind=kind)
+
+
+def plain_text(*, number: str, kind: Kind) -> str:
+    """Return a number of a kind without a unit as people write it: 7:1, 1:20, 3."""
+    if kind is RATIO:
+        return f"{number}:1"
+    if kind is SLOPE:
+        return f"1:{number}"
+    assert kind in (COUNT, FACTOR), kind
+    return number
+
+
+def exact_text(*, value: float, unit: str, kind: Kind) -> str:
+    """Return a value with all its digits, as an input is shown."""
+    number = number_text(value)
+    return with_unit(number=number, unit=unit) if unit else plain_text(number=number, kind=kind)
+
+
+def working_text(*, value: float, unit: str, kind: Kind) -> str:
+    """Return a value to five significant digits, as a step of the working is shown."""
+    if not math.isfinite(value):
+        return "no limit"
+    return exact_text(value=float(f"{value:.5g}"), unit=unit, kind=kind)

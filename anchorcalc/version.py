@@ -1,0 +1,3 @@
+"""The version, declared once."""
+
+VERSION = "0.1.0"

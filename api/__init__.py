@@ -1,0 +1,1 @@
+"""The REST layer: HTTP only, no arithmetic."""
