@@ -142,12 +142,12 @@ def drag_signs(*, at: Column, east: Column, north: Column, antenna_radius: Array
 
 def _led(steps: Column, first: bool) -> Column:
     """Each fix's step before it."""
-    return np.concatenate([np.full(steps.shape[:-1] + (1,), first), steps], axis=-1)
+    return np.concatenate([np.full((*steps.shape[:-1], 1), first), steps], axis=-1)
 
 
 def _followed(steps: Column, last: bool) -> Column:
     """Each fix's step after it."""
-    return np.concatenate([steps, np.full(steps.shape[:-1] + (1,), last)], axis=-1)
+    return np.concatenate([steps, np.full((*steps.shape[:-1], 1), last)], axis=-1)
 
 
 def _outside_lately(earlier: Column, last: Column) -> Column:

@@ -60,11 +60,11 @@ AFTER = 300.0
         ([(0.0, 2000.0, 0.0), (30.0, -2000.0, 0.0)], True, 2, 0),  # nothing inside to hold against them
         ([*QUIET, (AFTER, 39.0, 0.0), (AFTER + 30.0, 44.0, 0.0), (AFTER + 60.0, 50.0, 0.0)], True, 1, 0),  # steadily outwards
         ([*QUIET, (AFTER, 39.0, 0.0), (AFTER + 30.0, 39.5, 0.0), (AFTER + 60.0, 90.0, 0.0)], False, 1, 0),  # a stray, not a drift
+        ([*QUIET[:-1], (AFTER, 20.0, 0.0), (AFTER + 30.0, 35.0, 0.0), (AFTER + 60.0, 50.0, 0.0)], False, 1, 0),  # a surge from inside
+        ([(-30.0, 60.0, 0.0), *QUIET, (AFTER, 60.0, 0.0)], False, 2, 0),  # two, but ten fixes apart
     ],
 )
-def test_two_fixes_outside_or_a_steady_drift_are_dragging_and_one_stray_is_not(
-    fixes: Fixes, dragging: bool, outside: int, strays: int
-) -> None:
+def test_two_fixes_outside_or_a_steady_drift_are_dragging_and_one_stray_is_not(fixes: Fixes, dragging: bool, outside: int, strays: int) -> None:
     check = checked(fixes)
     assert (check.dragging, check.outside, check.strays, check.duplicates) == (dragging, outside, strays, 0)
     npt.assert_allclose(check.farthest, max(np.hypot(east, north) for _, east, north in fixes), rtol=0, atol=0.001)

@@ -148,12 +148,8 @@ def test_loads_of_many_boats_are_the_loads_of_each() -> None:
     npt.assert_array_equal(np.array(many).T, np.array(each))
 
 
-@given(
-    slope=st.floats(5.0, 100.0), stern=st.floats(1.0, 200.0), boat_length=st.floats(3.0, 15.0), above_edge=st.floats(0.3, 8.0), scope=scopes
-)
-def test_beach_anchor_lies_a_taut_reach_beyond_the_bow(
-    slope: float, stern: float, boat_length: float, above_edge: float, scope: float
-) -> None:
+@given(slope=st.floats(5.0, 100.0), stern=st.floats(1.0, 200.0), boat_length=st.floats(3.0, 15.0), above_edge=st.floats(0.3, 8.0), scope=scopes)
+def test_beach_anchor_lies_a_taut_reach_beyond_the_bow(slope: float, stern: float, boat_length: float, above_edge: float, scope: float) -> None:
     distance = beach_anchor_distance(slope=slope, stern=stern, boat_length=boat_length, scope=scope, above_edge=above_edge)
     if np.sqrt(scope**2 - 1.0) >= slope:
         assert np.isnan(distance)

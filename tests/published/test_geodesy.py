@@ -94,9 +94,7 @@ def test_degree_has_the_published_length(latitude: float, latitude_degree: float
         ((-41.32, 174.81), (40.96, -5.50), 19959679.267),
     ],
 )
-def test_fix_on_another_continent_is_never_taken_for_one_close_by(
-    here: tuple[float, float], there: tuple[float, float], distance: float
-) -> None:
+def test_fix_on_another_continent_is_never_taken_for_one_close_by(here: tuple[float, float], there: tuple[float, float], distance: float) -> None:
     east, north = offset(here=here, there=there)
     # The sphere is up to 1/300 off the ellipsoid, and near the antipodes the arc hangs on the last part of the chord.
     npt.assert_allclose(distance_off(east=east, north=north), distance, rtol=0.015)

@@ -40,13 +40,11 @@ LECTURE = "K. Klaka, lecture notes on anchors and anchoring gear, 2018 (rule rea
     ],
 )
 def test_rode_is_scope_times_the_whole_height(
-    depth: float, bow_height: float, tide_rise: float, scope: float, rode_out: float, source: str
+    *, depth: float, bow_height: float, tide_rise: float, scope: float, rode_out: float, source: str
 ) -> None:
     height = depth + bow_height + tide_rise
     npt.assert_allclose(rode_at_scope(height=height, scope=scope), rode_out, rtol=1e-12, err_msg=source)
-    npt.assert_allclose(
-        deepest_depth(rode=rode_out, scope=scope, bow_height=bow_height, tide_rise=tide_rise), depth, rtol=1e-12, err_msg=source
-    )
+    npt.assert_allclose(deepest_depth(rode=rode_out, scope=scope, bow_height=bow_height, tide_rise=tide_rise), depth, rtol=1e-12, err_msg=source)
 
 
 def test_water_at_high_tide_that_182_ft_serves_is_23_ft() -> None:  # Jamieson, p. 234, inverted
@@ -93,9 +91,7 @@ def test_scope_of_a_printed_angle_is_the_scope_it_was_printed_for() -> None:
         (50, 9, 1.5, 12, 60.89),  # m
     ],
 )
-def test_swing_radius_is_the_taut_line_and_the_boat(
-    rode_out: float, depth: float, bow_height: float, boat_length: float, radius: float
-) -> None:
+def test_swing_radius_is_the_taut_line_and_the_boat(rode_out: float, depth: float, bow_height: float, boat_length: float, radius: float) -> None:
     npt.assert_allclose(taut_reach(rode_out=rode_out, height=depth + bow_height) + boat_length, radius, rtol=0, atol=0.005)
     npt.assert_allclose(rode_at_reach(reach=radius - boat_length, height=depth + bow_height), rode_out, rtol=0, atol=0.006)
 

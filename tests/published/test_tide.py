@@ -63,7 +63,7 @@ SCHOOL = "school mathematics exercise (turns or function read, figure worked)"
     ],
 )
 def test_height_at_a_time_is_that_of_the_worked_example(
-    low: float, low_at: str, high: float, high_at: str, at: str, height: float, tolerance: float, source: str
+    *, low: float, low_at: str, high: float, high_at: str, at: str, height: float, tolerance: float, source: str
 ) -> None:
     elapsed = elapsed_part(low_at=seconds(low_at), high_at=seconds(high_at), at=seconds(at))
     npt.assert_allclose(tide_height(low=low, high=high, elapsed=elapsed), height, rtol=0, atol=tolerance, err_msg=source)
