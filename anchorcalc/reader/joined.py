@@ -1,0 +1,123 @@
+"""Quantities of two parts: `5 ft 6 in`, `four fathoms and a half`, `4 to 5 m`, `7 to 1`."""
+
+import re
+
+from anchorcalc.reader.mention import Read
+from anchorcalc.reader.numbers_said import number_at
+from anchorcalc.reader.unit_words import FOOT_UNIT, INCH, unit_at
+from anchorcalc.units.kinds import UNIT, Unit
+from anchorcalc.units.numbers import and_a_part
+
+_RATIO = re.compile(r"\s?:\s?(\d{1,4}(?:\.\d{1,4})?)(?![\d:])|(?: |-)(?:to|in)(?: |-)(?:1|one)(?![\w]|[.,]\d| ?(?:m|ft|feet|foot|met(?:re|er)s?|fathoms?)\b)|(?: |-)(?:to|in)(?: |-)(\d{1,4})(?![\w]|[.,]\d)")
+
+
+def ratio_at(*, low: str, first: Read) -> Read | None:
+    """Return the ratio that a number begins (`7:1`, `7 to 1`, `five-to-one`, `1 in 20`), or None."""
+    sign = low[first.end : first.end + 1]
+    if sign not in (" ", "-", ":", "\xa0"):
+        return None
+    found = _RATIO.match(low, first.end)
+    if not found or not first.value:
+        return None
+    if found[1] is not None:
+        under = float(found[1])
+        return Read(first.value / under, found.end()) if under and 1.0 in (first.value, under) else None
+    if found[2] is not None:  # "1 in 20" is a slope; "4 to 5" is none
+        return Read(1.0 / float(found[2]), found.end()) if first.value == 1.0 and float(found[2]) > 1 and "in" in found[0] and not unit_at(cased=low, low=low, at=found.end()) else None
+    return Read(first.value, found.end()) if first.value > 1.0 and "to" in found[0] else None
+
+
+_SMALLER = {
+    "ft": ("in",), "yd": ("ft", "in"), "fathom": ("ft",), "m": ("cm", "dm"), "km": ("m",), "mi": ("ft", "yd"), "nmi": ("cable",), "lb": ("oz",), "stone": ("lb",),
+    "kg": ("g",), "h": ("min",), "min": ("s",), "deg": ("arcmin",), "day": ("h",),
+}
+_AND = frozenset({("ft", "in"), ("h", "min"), ("min", "s"), ("m", "cm"), ("lb", "oz"), ("yd", "in"), ("yd", "ft")})
+_NEXT = re.compile(r"(\s{0,2})(,\s?|and\s|-)?(?=\d|[¼½¾⅛⅜⅝⅞]|[a-z])")
+_ARC = re.compile(r"\s?(\d{1,2}(?:\.\d{1,6})?)\s?(?:'|min(?:utes?)?\b|arc ?min(?:utes?)?\b)(?:\s?(\d{1,2}(?:\.\d{1,6})?)\s?(?:\"|''|sec(?:onds?)?\b))?")
+_BARE_INCHES = re.compile(r"(?!\d{3})(?:1[01]|\d)(?![\d.,:/%°'\"½¼¾a-z]|[ -]?[a-z]{1,2}\b|\s?(?:to|-|x|×)\s?\d|[ -]?(?:feet|foot|met|fath|mil|inch|knots|lbs|kilo|cable|pound))")
+
+
+def compound(*, cased: str, low: str, value: float, unit: Unit, end: int) -> tuple[float, int]:
+    """Return the value with what adds to it in a smaller unit, in the first unit, and where it ends."""
+    if unit.kind not in ("length", "mass", "time", "angle"):
+        return value, end
+    if unit.symbol == "deg":
+        arc = _ARC.match(low, end)
+        return (value + float(arc[1]) / 60 + float(arc[2] or 0) / 3600, arc.end()) if arc else (value, end)
+    part, after = and_a_part(text=low, at=end) if low.startswith(" and ", end) else (0.0, end)
+    if part and unit_at(cased=cased, low=low, at=after) is None:
+        return value + part, after
+    smaller = _SMALLER.get(unit.symbol)
+    found = _NEXT.match(low, end) if smaller else None
+    if smaller is None or found is None:
+        return value, end
+    more = number_at(low=low, at=found.end())
+    if more is None:
+        return value, end
+    return _added(cased=cased, low=low, value=value, unit=unit, end=end, found=found, more=more)
+
+
+def _added(*, cased: str, low: str, value: float, unit: Unit, end: int, found: re.Match[str], more: Read) -> tuple[float, int]:
+    second = unit_at(cased=cased, low=low, at=more.end)
+    joint = (found[2] or "").strip()
+    if second is None:
+        prime = low[end - 1] == "'" and not joint
+        foot = low[end - 4 : end] == "foot" and not joint and found[1] and more.value == int(more.value) and 0 < more.value < 12
+        if (prime and _BARE_INCHES.match(low, found.end())) or (foot and "spelled" in more.flags):
+            return value + more.value * INCH.factor / FOOT_UNIT.factor, more.end
+        return value, end
+    small = second[0]
+    if small.symbol not in _SMALLER[unit.symbol] or more.value * small.factor >= unit.factor * (1 - 1e-9) or value != int(value):
+        return value, end
+    if (joint and joint != "-" and (unit.symbol, small.symbol) not in _AND) or (unit.symbol == "ft" and more.value < 1):
+        return value, end
+    if joint == "," and more.value != int(more.value):
+        return value, end
+    return value + more.value * small.factor / unit.factor, second[1]
+
+
+_JOINT = re.compile(
+    r"(?:\s?(?P<dots>\.\.\.?|…|–|-)\s?|\s(?P<words>to|up to|through|thru|or|and|or maybe|or perhaps|to maybe|until|till)\s|-?(?P<hung> to | or |/))(?=\d|\.\d|[¼½¾⅛⅜⅝⅞]|[a-z])"
+)
+_BETWEEN = re.compile(r"\b(?:between|betwixt|from between|anywhere between) \Z")
+_RANGE = frozenset({"range"})
+_ALTERNATIVE = frozenset({"alternative"})
+_TAKES_OTHER = re.compile(r" of (?:rode|chain|line|rope|cable|warp)\b")
+
+
+def partner(*, cased: str, low: str, at: int, end: int, unit: Unit | None, value: float) -> tuple[float, int, frozenset[str]] | None:
+    """Return the other end of a range that a quantity begins, in the same unit, where it ends and its flags; or None.
+
+    Without a unit the other end has none yet either, and the caller looks for the one behind it.
+    """
+    sign = low[end : end + 1]
+    if sign not in (" ", "-", "–", ".", "…", "/", "\xa0"):
+        return None
+    joint = _JOINT.match(low, end)
+    if joint is None:
+        return None
+    words = joint["words"]
+    if words == "and" and not _BETWEEN.search(low, max(0, at - 18), at):
+        return None
+    if joint["hung"] == "/" and unit is None:
+        return None
+    other = number_at(low=low, at=joint.end())
+    if other is None:
+        return None
+    either = words is not None and words.startswith("or")
+    if other.value == value or (other.value < value and not either):
+        return None
+    flags = _ALTERNATIVE if either else _RANGE
+    if unit is None:
+        return None if low[other.end : other.end + 1] == ":" or "." in joint[0] and low[other.end:other.end+1].isdigit() else (other.value, other.end, flags)
+    return _same_unit(cased=cased, low=low, unit=unit, other=other, flags=flags)
+
+
+def _same_unit(*, cased: str, low: str, unit: Unit, other: Read, flags: frozenset[str]) -> tuple[float, int, frozenset[str]] | None:
+    found = unit_at(cased=cased, low=low, at=other.end)
+    if found is None or found[0].kind != unit.kind or (found[0].symbol != unit.symbol and UNIT.get(found[0].symbol) is None):
+        return None
+    if found[0].symbol != unit.symbol or _TAKES_OTHER.match(low, found[1]):
+        return None
+    top, end = compound(cased=cased, low=low, value=other.value, unit=unit, end=found[1])
+    return top, end, flags

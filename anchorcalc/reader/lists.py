@@ -1,0 +1,57 @@
+"""Lists whose items share the last one's unit: `10, 20 and 40 m`, `10,20,40 m`."""
+
+import re
+
+from anchorcalc.reader.mention import NO_FLAGS, Mention, Read
+from anchorcalc.reader.numbers_said import number_at
+from anchorcalc.reader.unit_words import si_of, unit_at
+from anchorcalc.units.kinds import Amount, Unit
+
+_MARK = re.compile(r"\s?,\s?(?:and |& |or )?|\s(?:and|&)\s|\s?;\s?")
+_TIGHT = re.compile(r"\d{1,4}(?:,\d{1,4}){2,}(?![\d,])")
+_GROUPS = re.compile(r"\d{1,3}(?:,\d{3})+\Z")
+_NO_UNIT_OF_ITS_OWN = re.compile(r"\b(?:scope|scope of|ratio of|multiple of|scope is|factor of|mark|marks) \Z")
+_LIST, _SHARED = frozenset({"list"}), frozenset({"list", "shared_unit"})
+MOST = 500
+
+
+def shared(*, text: str, cased: str, low: str, at: int, first: Read, group: int) -> list[Mention]:
+    """Return the items of a list that begins with a bare number and ends with one that has a unit; empty where it is none."""
+    items = [(at, first.end, first.value)]
+    tight = _TIGHT.match(low, at)
+    if tight and not _GROUPS.match(tight[0]):
+        items = [(found.start(), found.end(), float(found[0])) for found in re.compile(r"\d+").finditer(low, at, tight.end())]
+        unit = unit_at(cased=cased, low=low, at=tight.end())
+    else:
+        unit = _follow(cased=cased, low=low, items=items)
+    if unit is None or len(items) < 2 or len(items) > MOST:
+        return []
+    if len(items) == 2 and _NO_UNIT_OF_ITS_OWN.search(low, max(0, at - 14), at):
+        return []
+    return _mentions(text=text, items=items, unit=unit[0], last_end=unit[1], group=group)
+
+
+def _follow(*, cased: str, low: str, items: list[tuple[int, int, float]]) -> tuple[Unit, int, str] | None:
+    """Add the further items to the first one; return the unit of the last, or None where it has none."""
+    for _ in range(MOST):
+        mark = _MARK.match(low, items[-1][1])
+        if not mark:
+            return None
+        number = number_at(low=low, at=mark.end()) if mark.end() < len(low) and (low[mark.end()].isalnum() or low[mark.end()] in "¼½¾") else None
+        if number is None:
+            return None
+        items.append((mark.end(), number.end, number.value))
+        unit = unit_at(cased=cased, low=low, at=number.end)
+        if unit is not None:
+            return unit if len(items) > 2 or "," not in mark[0] or "and" in mark[0] else None
+    return None
+
+
+def _mentions(*, text: str, items: list[tuple[int, int, float]], unit: Unit, last_end: int, group: int) -> list[Mention]:
+    found: list[Mention] = []
+    for begin, end, value in items:
+        last = begin == items[-1][0]
+        end = last_end if last else end
+        si = si_of(value=value, unit=unit)
+        found.append(Mention(unit.kind, Amount(unit.kind, si, si, unit.symbol, value, value), begin, end, text[begin:end], _LIST if last else _SHARED, group))
+    return found

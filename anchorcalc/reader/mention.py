@@ -1,0 +1,44 @@
+"""What the reader finds in a text before it knows what anything stands for: a mention of a quantity, a number, a time or a place."""
+
+from typing import NamedTuple
+
+from anchorcalc.units.clock import Clock
+from anchorcalc.units.kinds import Amount
+from anchorcalc.units.position import Position
+
+NO_FLAGS: frozenset[str] = frozenset()
+
+
+class Mention(NamedTuple):
+    """One thing said in a text, at `start` to `end` (offsets in the text as it was given).
+
+    kind
+        `length`, `mass`, `speed`, `force`, `time`, `angle`, `power`, `area`: `amount` is an Amount of that kind. `number`: a bare number
+        (unit ""). `ratio`: `7:1` (7), `1:20` (0.05). `clock`: `amount` is a Clock. `position`: `amount` is a Position. What no
+        question takes, so that nothing else takes it either: `temperature`, `volume` (with an Amount), `money`, `percent`, `date`, `channel`, `ordinal`,
+        `other` (rpm, volts …; `amount` is None or a bare number).
+    flags
+        `range` (low and high differ, said as a range), `alternative` (`4 or 5 m`), `beaufort`, `about`, `at_least`, `at_most`, `under`, `over`
+        (what stands beside the number), `another` (a change, not a value), `spelled` (in words), `article` (`a fathom`), `shared_unit` (the unit
+        stands at a neighbour in the list), `list` (see `group`), `adjective` (`28-foot`, `40 footer`), `ambiguous_unit` (`ton`, `KN`),
+        `fraction` (`3/8`), `product` (`13.4 m x 7.2 m`: both), `after_name` (a bare number behind a capitalised word: `Skarv 31`), `label` (`buoy 7`),
+        `twelve_hour` (`5 o'clock`), `upper_m` (`5 M`), `no_upper_end` (F12: `high` is infinite).
+    group
+        Number of the list that it stands in (`10, 20 and 40 m`), or -1.
+    """
+
+    kind: str
+    amount: Amount | Clock | Position | None
+    start: int
+    end: int
+    text: str
+    flags: frozenset[str] = NO_FLAGS
+    group: int = -1
+
+
+class Read(NamedTuple):
+    """A number found at a place, or a number with its unit: the makings of a mention."""
+
+    value: float
+    end: int
+    flags: frozenset[str] = NO_FLAGS

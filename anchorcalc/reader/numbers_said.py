@@ -1,0 +1,44 @@
+"""A number at a place of a text, in digits or in words, with what is said behind it: `and a half`, `million`, `ish`."""
+
+import re
+
+from anchorcalc.reader.mention import NO_FLAGS, Read
+from anchorcalc.units.numbers import NUMERAL, SCALES, VULGAR, and_a_part, numeral, spelled
+
+_NUMERAL = re.compile(NUMERAL)
+_SCALE = re.compile(r"[ \xa0-]?(hundred thousand|hundred million|hundred|thousand|million|billion|trillion|dozen)(?![a-z])")
+_ROUND = {"hundred": 100.0, "dozen": 12.0, "hundred thousand": 1e5, "hundred million": 1e8, **SCALES}
+_ISH = re.compile(r"-?ish(?![a-z])")
+_PART = re.compile(r" and (?:a |one |half|quarter|three)")
+SPELLED = frozenset({"spelled"})
+_FRACTION = frozenset({"fraction"})
+_ROUGH = frozenset({"spelled", "about"})
+
+
+def number_at(*, low: str, at: int) -> Read | None:
+    """Return the number that begins at a place, or None."""
+    sign = low[at : at + 1]
+    if sign.isalpha():
+        words = spelled(text=low, at=at)
+        if words is None or (low[words.end : words.end + 1].isalnum()):
+            return None
+        return Read(words.value, words.end, _ROUGH if words.rough else SPELLED)
+    found = _NUMERAL.match(low, at)
+    if not found:
+        return None
+    value, end = numeral(found[0]), found.end()
+    if value is None:
+        return None
+    last = low[end - 1]
+    flags = _FRACTION if "/" in found[0] or last in VULGAR else NO_FLAGS
+    ish = _ISH.match(low, end) if low[end : end + 1] in "-i" else None
+    if ish:
+        return Read(value, ish.end(), flags | {"about"})
+    if low[end : end + 1] in " -\xa0hmtbd":
+        scale = _SCALE.match(low, end)
+        if scale:
+            value, end = value * _ROUND[scale[1]], scale.end()
+        elif _PART.match(low, end):
+            part, end = and_a_part(text=low, at=end)
+            value += part
+    return Read(value, end, flags)

@@ -1,0 +1,93 @@
+"""Clock times, dates and positions in running text."""
+
+import re
+
+from anchorcalc.reader.mention import NO_FLAGS, Mention
+from anchorcalc.units.clock import Clock, clock
+from anchorcalc.units.position import Position, position
+
+_MONTH = r"(?:jan|feb|mar|apr|may|jun|jul|aug|sep|sept|oct|nov|dec)(?:uary|ruary|ch|il|e|y|ust|tember|ober|ember)?"
+_ISO = re.compile(r"(?:\d{4}-\d\d-\d\d)[t ]\d\d:\d\d(?::\d\d(?:\.\d{1,6})?)?(?:z|[+-]\d\d(?::?\d\d)?)?(?![a-z0-9])")
+_CLOCK = re.compile(
+    r"(?:\d{1,2}[:.h]\d\d(?::\d\d)?(?:[ \xa0]?(?:[ap]\.?m\b\.?|h(?:rs?|ours)?\b))|\d{1,2}:\d\d(?::\d\d)?"
+    r"|\d{1,2}[ \xa0]?(?:[ap]\.m\.|[ap]m\b)|\d{3,4}[ \xa0]?(?:[ap]\.m\.|[ap]m\b)|\d{4}[ \xa0]?(?:hrs|hours|h|utc|gmt|z|lt)\b|\d{1,2}[ ]o'clock|\d{1,2}h\d\d)(?![0-9])"
+)
+_FOUR = re.compile(r"(?:[01]\d|2[0-3])[0-5]\d(?![\d.,:]?\d)")
+_CLOCK_BEFORE = re.compile(r"(?:\b(?:at|by|until|till|til|from|since|around|about|lw|hw|low|high|before|after|tide|water|slack|time|now|and|to|eta|etd)[ :=(]{1,3}|–)\Z")
+_DATE = re.compile(
+    rf"(?:\d{{4}}-\d\d-\d\d|\d{{1,2}}[/.]\d{{1,2}}[/.]\d{{2,4}}|\d{{1,2}}(?:st|nd|rd|th)?[ -](?:of )?{_MONTH}\b(?:[ ,]{{1,2}}\d{{4}})?)(?![\d/])"
+)
+_MONTH_BEFORE = re.compile(rf"\b{_MONTH}\.? \Z")
+_YEAR_BEFORE = re.compile(r"\b(?:in|since|of|from|before|after|until|by|built|year|summer|winter|season|a|the) \Z")
+_YEAR = re.compile(r"(?:19|20)\d\d(?![\d.,:]?\d)(?!-)")
+_TWELVE = frozenset({"twelve_hour"})
+
+_D = r"\d{1,3}(?:[.,]\d{1,9})?[°\s-]{0,3}(?:\d{1,2}(?:[.,]\d{1,9})?['\s-]{0,3})?(?:\d{1,2}(?:[.,]\d{1,9})?[\"'\s]{0,3})?"
+_PLACE = re.compile(
+    rf"(?<![\w.])(?:{_D}[NS](?:orth|outh)?[,;/\s]{{0,3}}{_D}[EW](?:est|ast)?(?![A-Za-z])|[NS][\s]?{_D}[,;/\s]{{0,3}}[EW]\s?{_D}"
+    r"|-?\d{1,2}\.\d{3,9}\s?,\s?-?\d{1,3}\.\d{3,9}(?![\w.]))"
+)
+_PLACE_HINT = re.compile(r"\d[°'\"\s]{0,3}[NS](?![a-z])|[NS]\s?\d|\.\d{3}")
+
+
+def places(cased: str) -> list[tuple[int, int, Position]]:
+    """Return the positions in a text, in order."""
+    found: list[tuple[int, int, Position]] = []
+    if not _PLACE_HINT.search(cased):
+        return found
+    for match in _PLACE.finditer(cased):
+        text = match[0].rstrip()
+        where = position(text)
+        if isinstance(where, Position):
+            found.append((match.start(), match.start() + len(text), where))
+    return found
+
+
+def time_at(*, text: str, low: str, at: int) -> Mention | None:
+    """Return the clock time or date that begins at a digit, or None."""
+    found = _ISO.match(low, at)
+    if found:
+        return _clock(text, at, found.end(), low)
+    found = _CLOCK.match(low, at)
+    if found and low.startswith("1:", at) and found[0][-1].isdigit() and not _CLOCK_BEFORE.search(low, max(0, at - 12), at):
+        return None  # "1:20" is a slope, "at 1:20" a time
+    if found:
+        return _clock(text, at, found.end(), low)
+    found = _DATE.match(low, at)
+    if found:
+        return Mention("date", None, at, found.end(), text[at : found.end()])
+    return _bare(text=text, low=low, at=at)
+
+
+def _bare(*, text: str, low: str, at: int) -> Mention | None:
+    """Four digits that their neighbours make a time (`HW 1225`) or a year (`in 2026`)."""
+    before = low[max(0, at - 12) : at]
+    found = _FOUR.match(low, at)
+    if found and not _unit_follows(low, found.end()) and (_CLOCK_BEFORE.search(before) and (low[at] == "0" or not _YEAR.match(low, at))):
+        return _clock(text, at, found.end(), low)
+    if _MONTH_BEFORE.search(before):
+        day = re.compile(r"\d{1,4}(?:st|nd|rd|th)?(?![\d.])").match(low, at)
+        if day and not _unit_follows(low, day.end()):
+            return Mention("date", None, at, day.end(), text[at : day.end()])
+    found = _YEAR.match(low, at)
+    if found and _YEAR_BEFORE.search(before) and not _unit_follows(low, found.end()):
+        return Mention("date", None, at, found.end(), text[at : found.end()])
+    return None
+
+
+_UNIT = re.compile(r" ?(?:m|metres?|meters?|ft|feet|foot|kg|lbs?|kn|knots|rpm|mm|cm|n|lbf|w|hp|'|\")(?![a-z])")
+
+
+def _unit_follows(low: str, at: int) -> bool:
+    return _UNIT.match(low, at) is not None
+
+
+def _clock(text: str, at: int, end: int, low: str) -> Mention | None:
+    said = low[at:end]
+    hour = said.split(" ", 1)[0].split("o", 1)[0] if said.endswith("o'clock") else ""
+    bare = said.removesuffix("utc").removesuffix("gmt").removesuffix("lt").rstrip() if said[-1] in "ct" else said
+    bare = bare.removesuffix("z").rstrip() if bare[:4].isdigit() and len(bare) < 8 else bare
+    found = clock(f"{hour}:00" if hour else f"0{bare}" if bare[:3].isdigit() and not bare[3:4].isdigit() else bare)
+    if not isinstance(found, Clock):
+        return None
+    return Mention("clock", found, at, end, text[at:end], _TWELVE if hour else NO_FLAGS)
