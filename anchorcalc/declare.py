@@ -260,6 +260,7 @@ class Question:
         self.derives, self.one_of, self.one_of_may, self.refuses = derives, one_of, one_of_may, refuses
         self.pairs, self.requires = pairs, requires
         self.inputs = {one.name: one for one in self._inputs()}
+        self.assumable = tuple((name, f"{name}_assumed") for name, one in self.inputs.items() if one.term.usual is not None)
         self.direct = tuple(name for name, one in self.inputs.items() if one.direct)
         self.fields = fields_of(results)
         named = set(self.inputs) | {field.name for field in self.fields} | {"wind_beaufort"} | {f"{name}_assumed" for name in self.inputs}

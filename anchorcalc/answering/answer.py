@@ -12,6 +12,7 @@ from anchorcalc.answering.results import Builder
 from anchorcalc.answering.taking import Taken
 from anchorcalc.cautions import Caution
 from anchorcalc.declare import Question
+from anchorcalc.physics.arrays import somewhere
 from anchorcalc.units import kinds
 from anchorcalc.units.clock import clock_text
 from anchorcalc.units.kinds import UNIT
@@ -90,7 +91,7 @@ def _working(question: Question, admitted: Admitted, shown: SimpleNamespace, val
 def _warnings(question: Question, values: Mapping[str, Any]) -> Iterator[Caution]:
     said: set[str] = set()
     for rule in question.cautions:
-        if rule.caution.code not in said and np.any(rule.holds(values)):
+        if rule.caution.code not in said and somewhere(rule.holds(values)):
             said.add(rule.caution.code)
             yield rule.caution
 

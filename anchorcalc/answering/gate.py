@@ -11,6 +11,7 @@ import numpy as np
 from anchorcalc.answering.taking import Taken, take, text_of
 from anchorcalc.declare import Derivation, Question
 from anchorcalc.errors import Fault, InputError, fault
+from anchorcalc.physics.arrays import somewhere
 from anchorcalc.units.kinds import CLOCK, SIZE, UNIT, WORD
 from anchorcalc.units.quantity import Origin
 from anchorcalc.units.shown import unit_of
@@ -47,7 +48,11 @@ def admit(
     faults: list[Fault] = []
     taken: dict[str, Taken] = {}
     origins: dict[str, Origin] = {}
-    layers: tuple[tuple[Origin, Mapping[str, Any]], ...] = (("asked", asked), ("before", before or {}), ("boat", boat or {}))
+    layers: list[tuple[Origin, Mapping[str, Any]]] = [("asked", asked)]
+    if before:
+        layers.append(("before", before))
+    if boat:
+        layers.append(("boat", boat))
     for name, one in question.inputs.items():
         for origin, layer in layers:
             raw = layer.get(name)
@@ -113,6 +118,8 @@ _RANK = {"asked": 0, "before": 1, "boat": 2, "assumed": 3}
 
 def _alternatives(question: Question, taken: dict[str, Taken], origins: dict[str, Origin]) -> Iterator[Fault]:
     """Keep one group of alternatives: what was asked wins over the boat's; two that were said alike contradict."""
+    if sum(name in taken for group in question.one_of for name in group) < 2:
+        return
     ranks = [min((_RANK[origins[name]] for name in group if name in taken), default=9) for group in question.one_of]
     for group, rank in zip(question.one_of, ranks, strict=True):
         if rank != 9 and rank > min(ranks):
@@ -165,16 +172,15 @@ def _fill(question: Question, admitted: Admitted, refused: set[str], faults: lis
             elif one.need == "asked":
                 faults.extend(_missing(name, question, admitted, refused))
     for rule in question.requires:
-        if rule.input not in admitted.values and rule.input not in refused and np.any(rule.holds(admitted.values)):
+        if rule.input not in admitted.values and rule.input not in refused and somewhere(rule.holds(admitted.values)):
             faults.append(TERMS[rule.input].missing())
     for pair in question.pairs:
         if any(name in admitted.taken for name in pair):
             faults.extend(TERMS[name].missing() for name in pair if name not in admitted.taken and name not in refused)
     if question.one_of and not question.one_of_may and not any(all(name in admitted.values or name in refused for name in group) for group in question.one_of):
         faults.extend(TERMS[name].missing() for name in question.one_of[0] if name not in admitted.values)
-    for name in question.inputs:
-        if TERMS[name].usual is not None:
-            admitted.values[f"{name}_assumed"] = admitted.origins.get(name) == "assumed"
+    for name, flag in question.assumable:
+        admitted.values[flag] = admitted.origins.get(name) == "assumed"
 
 
 def _missing(name: str, question: Question, admitted: Admitted, refused: set[str]) -> Iterator[Fault]:
@@ -268,7 +274,7 @@ def contradictions(question: Question, admitted: Admitted) -> Iterator[Fault]:
         yield fault(last, "clock_mixed", admitted.taken[last].text, "is written in another form than the other times", "plain times or ISO 8601 for all")
         return
     for rule in question.refuses:
-        if np.any(rule.holds(admitted.values)):
+        if somewhere(rule.holds(admitted.values)):
             given = admitted.taken[rule.input].text if rule.input in admitted.taken else ""
             yield rule.fault(given=given)
 

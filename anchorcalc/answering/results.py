@@ -12,6 +12,10 @@ from anchorcalc.units.quantity import ClockTime, Quantity
 from anchorcalc.units.shown import rounded_text, tidy, unit_of, working_text
 
 
+def _follows(field: Field) -> bool:
+    return bool(field.side.follows)
+
+
 class Builder:
     """Builds the results of one answer; `exact` and `shown` gather the texts for working and headline."""
 
@@ -24,7 +28,7 @@ class Builder:
     def results(self, fields: tuple[Field, ...], found: Mapping[str, Any]) -> dict[str, Any]:
         """Return the values of the fields, absent ones left out."""
         made: dict[str, Any] = {}
-        for field in sorted(fields, key=lambda one: bool(one.side.follows)):
+        for field in sorted(fields, key=_follows) if self.corners else fields:
             value = found.get(field.name)
             if value is not None:
                 built = self._many(field, value) if field.many else self._one(field, value)

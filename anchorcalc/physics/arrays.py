@@ -5,3 +5,25 @@ from typing import Any
 import numpy as np
 
 Array = float | np.ndarray[Any, np.dtype[Any]]
+
+
+def at_least(value: Array, least: Array) -> Array:
+    """Whether a value reaches a least one, alike in every unit: a shortfall in the twelfth digit does not count.
+
+    Examples
+    --------
+    >>> bool(at_least(6.999999999999999, 7.0)), bool(at_least(6.9999, 7.0))
+    (True, False)
+    """
+    return value >= least - 1e-12 * np.abs(least)
+
+
+def somewhere(condition: Any) -> bool:
+    """Whether a condition holds for the one boat asked about, or for any of many.
+
+    Examples
+    --------
+    >>> somewhere(True), somewhere(np.array([False, True])), somewhere(False)
+    (True, True, False)
+    """
+    return bool(condition.any()) if isinstance(condition, np.ndarray) else bool(condition)

@@ -220,3 +220,24 @@ def scope_at_angle(*, angle: Array) -> Array:
     2.0
     """
     return 1.0 / np.sin(angle)
+
+
+def height_at_low_water(*, depth: Array, tide_fall: Array, bow_height: Array) -> Array:
+    """Height of the roller above the seabed at the lowest water of the stay.
+
+    Parameters
+    ----------
+    depth, tide_fall, bow_height : float or array
+        Depth now, fall still to come, and roller above the water, [m]; >= 0.
+
+    Returns
+    -------
+    float or array
+        Height, [m]; where the place dries, the bow height alone.
+
+    Examples
+    --------
+    >>> float(height_at_low_water(depth=5.0, tide_fall=1.5, bow_height=1.2))
+    4.7
+    """
+    return np.maximum(depth - tide_fall, 0.0) + bow_height

@@ -50,9 +50,11 @@ def _step(*, value: float, steps: tuple[tuple[float, float], ...]) -> float:
 
 def rounded(*, value: float, step: float, way: Way) -> float:
     """Return a value in whole steps, to the side that `way` says, counted from 12 significant digits."""
-    steps = tidy(value / step)
-    whole = math.ceil(steps) if way == "up" else math.floor(steps) if way == "down" else math.floor(steps + 0.5)
-    return tidy(whole * step)
+    steps = value / step
+    slack = 5e-12 * abs(steps)  # what lies within the twelfth digit of a whole step is that step
+    if way == "up":
+        return math.ceil(steps - slack) * step
+    return math.floor(steps + slack) * step if way == "down" else math.floor(steps + 0.5 + slack) * step
 
 
 def rounded_text(*, value: float, unit: Unit | None, kind: Kind, way: Way) -> str:
