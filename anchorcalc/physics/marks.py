@@ -50,8 +50,8 @@ def marks_reached(*, length: Array, mark_interval: Array) -> MarksReached:
     length = np.maximum(length, 0.0)
     mark = np.floor(length / mark_interval * (1.0 + SAME_LENGTH))
     past = length - mark * mark_interval
-    past = np.where(past <= SAME_LENGTH * length, 0.0, past)
-    stop_at = np.where((past > 0.0) | (mark < 1.0), mark + 1.0, mark)
+    past = np.where(past <= SAME_LENGTH * length, 0.0, past)[()]  # a number stays a number
+    stop_at = np.where((past > 0.0) | (mark < 1.0), mark + 1.0, mark)[()]
     return MarksReached(mark, past, mark_interval - past, stop_at, stop_at * mark_interval)
 
 
@@ -88,8 +88,8 @@ def listed_marks_reached(*, length: Array, marks: Array) -> MarksReached:
     following = np.min(np.where(reached, np.inf, marks), axis=-1, initial=np.inf)
     following = np.where(np.isinf(following), np.nan, following)
     past = length - last
-    past = np.where(past <= SAME_LENGTH * length, 0.0, past)
+    past = np.where(past <= SAME_LENGTH * length, 0.0, past)[()]  # a number stays a number
     at_mark = (past == 0.0) & (mark > 0)
-    stop_length = np.where(at_mark, last, following)
-    stop_at = np.where(np.isnan(stop_length), 0, np.where(at_mark, mark, mark + 1))
+    stop_length = np.where(at_mark, last, following)[()]
+    stop_at = np.where(np.isnan(stop_length), 0, np.where(at_mark, mark, mark + 1))[()]
     return MarksReached(mark, past, following - last - past, stop_at, stop_length)

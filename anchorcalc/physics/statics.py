@@ -50,11 +50,11 @@ def two_anchor_loads(*, load: Array, spread: Array, wind_off: Array) -> SharedLo
     >>> round(float(shared.greater), 6), round(float(shared.less), 6)
     (1000.0, 1000.0)
     """
-    half, off = spread * 0.5, abs(wind_off)
+    half, off = spread * 0.5, np.abs(wind_off)
     one_at_a_time = spread > ONE_AT_A_TIME * (1.0 + SAME_ANGLE)
     shared = np.logical_not(one_at_a_time) & ((off < half * (1.0 - SAME_ANGLE)) | (off == 0.0))
     along = load * np.cos(off) / (2.0 * np.cos(half))
     across = load * np.sin(off) / (2.0 * (np.sin(half) + (half == 0.0)))  # spread 0 is shared only with the wind in the middle
-    greater = np.where(shared, along + across, load)
-    less = np.where(shared, along - across, load * one_at_a_time)
+    greater = np.where(shared, along + across, load)[()]  # a number stays a number
+    less = np.where(shared, along - across, load * one_at_a_time)[()]
     return SharedLoad(greater, less, np.logical_not(shared | one_at_a_time))

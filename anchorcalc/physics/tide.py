@@ -121,7 +121,7 @@ def part_of_tide_at_height(*, low: Array, high: Array, height: Array) -> Array:
     reached = np.greater_equal(height, low) & np.less_equal(height, high)
     height = np.where(reached, height, low)
     part = 2.0 / np.pi * np.arctan2(np.sqrt(height - low), np.sqrt(high - height))
-    return np.where(reached, part, np.nan)
+    return np.where(reached, part, np.nan)[()]  # a number stays a number
 
 
 def moment_at_height(*, low: Array, high: Array, low_at: Array, high_at: Array, height: Array) -> Array:

@@ -187,3 +187,20 @@ def test_longitude_written_a_whole_turn_away_is_the_same_place(turns: int, longi
 def test_fix_at_the_antipodes_is_half_the_earth_away() -> None:
     east, north = offset_from(anchor_latitude=0.0, anchor_longitude=0.0, latitude=0.0, longitude=np.pi)
     assert distance_off(east=east, north=north) > 1.9e7
+
+
+def test_a_number_in_is_a_number_out() -> None:
+    outs = [
+        taut_reach(rode_out=30.0, height=5.0),
+        rode_at_reach(reach=30.0, height=5.0),
+        line_angle(scope=5.0),
+        *marks_reached(length=30.0, mark_interval=7.0),
+        *listed_marks_reached(length=30.0, marks=np.array([10.0, 20.0])),
+        *two_anchor_loads(load=1.0, spread=1.0, wind_off=0.2),
+        tide_height(low=0.0, high=1.0, elapsed=0.2),
+        tide_height_by_twelfths(low=0.0, high=1.0, elapsed=0.2),
+        moment_at_height(low=0.0, high=1.0, low_at=0.0, high_at=1.0, height=0.2),
+        beach_anchor_distance(slope=20.0, stern=30.0, boat_length=9.0, scope=5.0, above_edge=1.5),
+        *offset_from(anchor_latitude=1.0, anchor_longitude=1.0, latitude=1.0, longitude=1.0001),
+    ]
+    assert all(np.isscalar(out) for out in outs)
