@@ -8,3 +8,34 @@ SOUNDER_OFFSETS = "Depth = reading + depth of transducer or keel: common practic
 KEEL_AT_LOW_WATER = "Water under the keel = depth − fall of tide − draught: definition; 0.3 m to spare is common practice, no source."
 MARKS_ON_RODE = "Counting marks at the roller: common practice, no source."
 UNITS = "Exact units: international foot and pound (85 FR 62698) and nautical mile [read]; fathom of 6 international feet; shackle of chain 27.432 m."
+
+ABYC_H40 = "ABYC H-40 (7/03), Table 1, design loads by length and beam, 30-knot column × wind² [20, 30, 40, 50 ft: reproduction; other rows, beams: memory]."
+BEYOND_DESIGN_TABLE = "Beyond ABYC H-40 Table 1: last row × length² or × beam; multihulls by the beams of sailing boats [own estimate]."
+WIND_DRAG = "Drag coefficient bow to wind 0.7 ± 15 % (sail): A. Grée, book on anchoring [reproduction]; 0.9 (motor, multihull) [own estimate]."
+FRONTAL_AREA = "Frontal area 0.25 (sail, multihull) or 0.30 (motor) of length × beam, a third either way [own estimate]."
+USUAL_BEAM = "Usual beam length^(2/3) + 1 ft, in feet [common practice, memory]; of a multihull 0.55 of the length [own estimate]."
+UFC_CURRENT = "Drag of a stream: UFC 4-159-03, Design: Moorings (2005), eqs (16) to (19) [read]; locked screw and fullness of hull [own estimate]."
+CHAIN_MASS = "Mass of short-link chain: tables headed ISO 4565 / DIN 766, which differ by 5 to 15 % [reproduction]."
+ISO_CHAIN = "Strength of metric chain: a quarter of the least breaking load in tables headed ISO 4565 / DIN 766 [reproduction]."
+CFR_CHAIN = "Strength of inch chain: 49 CFR 393.108, working load limits for cargo, no marine rule [reproduction]."
+NYLON = "Strength and mass of three-strand nylon: Cordage Institute figures; other tables print up to 12 % more [reproduction]."
+OTHER_ROPE = "Other rope: braided nylon as three-strand, polyester 0.85 and polypropylene 0.6 of it [memory, on the safe side]."
+ROPE_FACTORS = (
+    "What knots (half), wet (three quarters) and 10 years (a quarter) leave of nylon: rope-strength page, M. Constantino, The Knot Handbook, p. 15, "
+    "and break tests of a sailing consumer magazine [read].")
+ROPE_STRETCH = "Stretch of worked three-strand nylon, 15 to 20 % at a fifth of its breaking load: rope handbooks [memory]."
+SHACKLE_RULE = "Shackle of unknown steel: 3·D² short tons, D in inches, old Navy rule on a seamanship-formula page [read]; the lesser of two conflicting figures."
+FORGED_SHACKLE = "Forged shackle stamped to US Federal Specification RR-C-271D, as quoted in a utility's material standard [reproduction]."
+SMALL_VESSEL_CODE = "Anchor, chain and line by length: IMO-published Code of Safety for Small Commercial Vessels in the Caribbean, Annex 7 [read]."
+HIGH_HOLDING_CREDIT = "A third more mass for an anchor not of high holding power: Special Service Craft rules, part 3 ch. 5, 5.1.2 [read]; which kinds: common practice."
+UFC_HOLDING = "Holding of a pivoting fluke: UFC 4-159-03 (2005), eq. (26) [read], figures of its Table 5-3 [memory], ± 30 %; tested from 100 lb upwards."
+HOLDING_BANDS = (
+    "Holding of other kinds, and under 100 lb: bands of common practice, no source; shares of firm sand for mud, clay and gravel: passagemaking magazine, "
+    "Anchor math and management, part 2 [read].")
+HOLDING_BY_SCOPE = "Share of the flat pull by scope: D. Casey, magazine article on scope, ± 10 points [reproduction]."
+WINDLASS = "Windlass: IACS UR A3 (Rev. 1, 2019), 3.1.2 and 3.1.3, a rule for ships [read; continuous pull 37.5·d² N: memory]."
+MANUAL_HANDLING = "By hand up to 23 kg: load constant of the revised NIOSH lifting equation [memory]."
+ARCHIMEDES = "Weight in water: Archimedes; steel 7850, sea water 1025 kg/m³, general tables [computed]."
+BOLLARD_PULL = (
+    "Bollard pull, the least of: 20 lbf a horsepower [common practice], BHP × 0.9 × 1.10/100 t from a captain's formula sheet [read], "
+    "62.72·(SHP·D/12)^0.67 lbf [reproduction]; a half of it astern [memory].")
