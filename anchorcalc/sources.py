@@ -9,7 +9,9 @@ KEEL_AT_LOW_WATER = "Water under the keel = depth − fall of tide − draught: 
 MARKS_ON_RODE = "Counting marks at the roller: common practice, no source."
 UNITS = "Exact units: international foot and pound (85 FR 62698) and nautical mile [read]; fathom of 6 international feet; shackle of chain 27.432 m."
 
-ABYC_H40 = "ABYC H-40 (7/03), Table 1, design loads by length and beam, 30-knot column × wind² [20, 30, 40, 50 ft: reproduction; other rows, beams: memory]."
+ABYC_H40 = (
+    "ABYC H-40 (7/03), Table 1, design loads by length and beam, 30-knot column × wind² "
+    "[20, 30, 40, 50 ft: reproduction; other rows and beams: memory].")
 BEYOND_DESIGN_TABLE = "Beyond ABYC H-40 Table 1: last row × length² or × beam; multihulls by the beams of sailing boats [own estimate]."
 WIND_DRAG = "Drag coefficient bow to wind 0.7 ± 15 % (sail): A. Grée, book on anchoring [reproduction]; 0.9 (motor, multihull) [own estimate]."
 FRONTAL_AREA = "Frontal area 0.25 (sail, multihull) or 0.30 (motor) of length × beam, a third either way [own estimate]."
@@ -24,14 +26,14 @@ ROPE_FACTORS = (
     "What knots (half), wet (three quarters) and 10 years (a quarter) leave of nylon: rope-strength page, M. Constantino, The Knot Handbook, p. 15, "
     "and break tests of a sailing consumer magazine [read].")
 ROPE_STRETCH = "Stretch of worked three-strand nylon, 15 to 20 % at a fifth of its breaking load: rope handbooks [memory]."
-SHACKLE_RULE = "Shackle of unknown steel: 3·D² short tons, D in inches, old Navy rule on a seamanship-formula page [read]; the lesser of two conflicting figures."
+SHACKLE_RULE = "Shackle of unknown steel: 3·D² short tons, D in inches, old Navy rule on a formula page [read]; of two figures the lesser."
 FORGED_SHACKLE = "Forged shackle stamped to US Federal Specification RR-C-271D, as quoted in a utility's material standard [reproduction]."
 SMALL_VESSEL_CODE = "Anchor, chain and line by length: IMO-published Code of Safety for Small Commercial Vessels in the Caribbean, Annex 7 [read]."
-HIGH_HOLDING_CREDIT = "A third more mass for an anchor not of high holding power: Special Service Craft rules, part 3 ch. 5, 5.1.2 [read]; which kinds: common practice."
-UFC_HOLDING = "Holding of a pivoting fluke: UFC 4-159-03 (2005), eq. (26) [read], figures of its Table 5-3 [memory], ± 30 %; tested from 100 lb upwards."
+HIGH_HOLDING_CREDIT = "A third more mass for ordinary anchors: Special Service Craft rules, part 3 ch. 5, 5.1.2 [read]; which kinds: common practice."
+UFC_HOLDING = "Holding of a pivoting fluke: UFC 4-159-03 (2005), eq. (26) [read], Table 5-3 [memory], ± 30 %; tested from 100 lb upwards."
 HOLDING_BANDS = (
-    "Holding of other kinds, and under 100 lb: bands of common practice, no source; shares of firm sand for mud, clay and gravel: passagemaking magazine, "
-    "Anchor math and management, part 2 [read].")
+    "Holding of other kinds, and under 100 lb: bands of common practice, no source; shares of firm sand for mud, clay, gravel: passagemaking "
+    "magazine, Anchor math and management, part 2 [read].")
 HOLDING_BY_SCOPE = "Share of the flat pull by scope: D. Casey, magazine article on scope, ± 10 points [reproduction]."
 WINDLASS = "Windlass: IACS UR A3 (Rev. 1, 2019), 3.1.2 and 3.1.3, a rule for ships [read; continuous pull 37.5·d² N: memory]."
 MANUAL_HANDLING = "By hand up to 23 kg: load constant of the revised NIOSH lifting equation [memory]."

@@ -29,7 +29,7 @@ def usual_beam(*, boat_length: Array, boat_form: Codes = MOTOR) -> Array:
     3.25
     """
     one_hull = FOOT * (np.cbrt(np.square(np.divide(boat_length, FOOT))) + 1.0)
-    return np.where(np.equal(boat_form, MULTIHULL), np.multiply(boat_length, MULTIHULL_BEAM_SHARE), one_hull)
+    return np.where(np.equal(boat_form, MULTIHULL), np.multiply(boat_length, MULTIHULL_BEAM_SHARE), one_hull)[()]
 
 
 def usual_draught(*, boat_length: Array, boat_form: Codes = MOTOR) -> Array:
@@ -76,7 +76,7 @@ def beam_or_usual(*, beam: Array | None, boat_length: Array, boat_form: Codes = 
     3.0
     """
     usual = usual_beam(boat_length=boat_length, boat_form=boat_form)
-    return usual if beam is None else np.where(np.isnan(beam), usual, beam)
+    return usual if beam is None else np.where(np.isnan(beam), usual, beam)[()]
 
 
 def draught_or_usual(*, draught: Array | None, boat_length: Array, boat_form: Codes = MOTOR) -> Array:
@@ -100,7 +100,7 @@ def draught_or_usual(*, draught: Array | None, boat_length: Array, boat_form: Co
     1.5
     """
     usual = usual_draught(boat_length=boat_length, boat_form=boat_form)
-    return usual if draught is None else np.where(np.isnan(draught), usual, draught)
+    return usual if draught is None else np.where(np.isnan(draught), usual, draught)[()]
 
 
 def frontal_area(*, boat_length: Array, beam: Array | None = None, boat_form: Codes = MOTOR) -> Array:

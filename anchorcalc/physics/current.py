@@ -135,6 +135,8 @@ def current_drag(
     >>> round(float(current_drag(boat_length=10.0, beam=3.2, draught=1.5, current=1.0)))
     339
     """
+    if not np.any(current):
+        return 0.0 * current  # most anchorages: spares the logarithm
     beam = beam_or_usual(beam=beam, boat_length=boat_length, boat_form=boat_form)
     draught = draught_or_usual(draught=draught, boat_length=boat_length, boat_form=boat_form)
     pressure = 0.5 * water_density * np.square(current)

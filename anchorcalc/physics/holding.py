@@ -152,7 +152,7 @@ def least_anchor_mass(*, load: Array, anchor_kind: Codes, bottom: Codes, pull_an
     full = EDGE_MASS * GRAVITY * RATIO_LOW[anchor_kind, bottom] * share_of_flat_pull(pull_angle=pull_angle)
     with np.errstate(divide="ignore", invalid="ignore"):  # a share of nothing: inf, which no anchor is
         part = np.where(np.equal(load, 0.0), 0.0, np.divide(load, full))
-    part = np.where(np.isnan(full), np.nan, part)
+    part = np.where(np.isnan(full), np.nan, part)[()]
     by_power: Array = part ** (1.0 / EXPONENTS[bottom])
     return EDGE_MASS * np.maximum(part, by_power)
 
@@ -175,7 +175,8 @@ def has_holding_figure(*, bottom: Codes) -> Array:
     >>> bool(has_holding_figure(bottom=0)), bool(has_holding_figure(bottom=5))
     (True, False)
     """
-    return np.asarray(np.isfinite(RATIO_LOW[PIVOTING_FLUKE, bottom]))
+    has: Array = np.isfinite(RATIO_LOW[PIVOTING_FLUKE, bottom])
+    return has
 
 
 def holding_is_extrapolated(*, anchor_kind: Codes, anchor_mass: Array, bottom: Codes, pull_angle: Array = 0.0) -> Array:
@@ -198,4 +199,5 @@ def holding_is_extrapolated(*, anchor_kind: Codes, anchor_mass: Array, bottom: C
     """
     tested_kind = np.equal(anchor_kind, PIVOTING_FLUKE) & (np.equal(bottom, SAND) | np.equal(bottom, MUD))
     tested_mass = np.greater_equal(anchor_mass, EDGE_MASS) & np.less_equal(anchor_mass, TESTED_MOST)
-    return np.asarray(~(tested_kind & tested_mass & np.less_equal(pull_angle, np.arcsin(1.0 / SCOPES[-1]))))
+    tested: Array = tested_kind & tested_mass & np.less_equal(pull_angle, np.arcsin(1.0 / SCOPES[-1]))
+    return np.logical_not(tested)

@@ -80,7 +80,7 @@ def value_at_or_below(*, sizes: Rows, values: Rows, size: Array) -> Array:
     10.0
     """
     place = row_at_or_below(sizes=sizes, size=size)
-    return np.where(place < 0, np.nan, values[np.maximum(place, 0)])
+    return np.where(place < 0, np.nan, values[np.maximum(place, 0)])[()]  # a number stays a number
 
 
 def least_size(*, sizes: Rows, strengths: Rows, load: Array) -> Array:
@@ -106,4 +106,4 @@ def least_size(*, sizes: Rows, strengths: Rows, load: Array) -> Array:
     8.0
     """
     meets = np.greater_equal(strengths, np.expand_dims(np.multiply(load, 1.0 - SAME_SIZE), -1))
-    return np.where(meets.any(axis=-1), sizes[np.argmax(meets, axis=-1)], np.nan)
+    return np.where(meets.any(axis=-1), sizes[np.argmax(meets, axis=-1)], np.nan)[()]

@@ -37,7 +37,7 @@ def chain_size_for(*, load: Array, chain_grade: Codes = G30, inch: Array = False
     """
     metric_size = least_size(sizes=chain.METRIC_SIZES, strengths=METRIC_CHAIN_LOADS[chain_grade], load=load)
     inch_size = least_size(sizes=chain.INCH_SIZES, strengths=INCH_CHAIN_LOADS[chain_grade], load=load)
-    return np.where(inch, inch_size, metric_size)
+    return np.where(inch, inch_size, metric_size)[()]
 
 
 def line_size_for(*, load: Array, line_material: Codes = NYLON_3_STRAND, inch: Array = False) -> Array:
@@ -69,7 +69,7 @@ def line_size_for(*, load: Array, line_material: Codes = NYLON_3_STRAND, inch: A
     in_nylon = load / rope.STRENGTH_OF_NYLON[line_material]
     metric_size = least_size(sizes=rope.METRIC_SIZES, strengths=np.asarray(line_working_load(line_size=rope.METRIC_SIZES)), load=in_nylon)
     inch_size = least_size(sizes=rope.SIZES, strengths=rope.WORKING_LOADS, load=in_nylon)
-    return np.where(inch, inch_size, metric_size)
+    return np.where(inch, inch_size, metric_size)[()]
 
 
 def shackle_size_for(*, load: Array, inch: Array = False) -> Array:
@@ -98,7 +98,7 @@ def shackle_size_for(*, load: Array, inch: Array = False) -> Array:
     """
     sizes = (shackle.METRIC_SIZES, shackle.INCH_SIZES)
     metric_size, inch_size = (least_size(sizes=size, strengths=np.asarray(shackle_working_load(shackle_size=size)), load=load) for size in sizes)
-    return np.where(inch, inch_size, metric_size)
+    return np.where(inch, inch_size, metric_size)[()]
 
 
 def chain_is_outside_table(*, chain_size: Array) -> Array:
@@ -144,4 +144,4 @@ def line_is_outside_table(*, line_size: Array) -> Array:
 
 
 def _outside(size: Array, *, least: float, greatest: float) -> Array:
-    return np.asarray(np.less(size, least * (1.0 - SAME_SIZE)) | np.greater(size, greatest * (1.0 + SAME_SIZE)))
+    return np.less(size, least * (1.0 - SAME_SIZE)) | np.greater(size, greatest * (1.0 + SAME_SIZE))

@@ -142,4 +142,5 @@ def boat_is_outside_anchor_table(*, boat_length: Array) -> Array:
     (True, False)
     """
     shorter = np.less(boat_length, anchor.LENGTHS[0] * (1.0 - SAME_SIZE))
-    return np.asarray(shorter | np.greater(boat_length, anchor.LENGTHS[-1] * (1.0 + SAME_SIZE)))
+    outside: Array = shorter | np.greater(boat_length, anchor.LENGTHS[-1] * (1.0 + SAME_SIZE))
+    return outside

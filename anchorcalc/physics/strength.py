@@ -77,7 +77,7 @@ def chain_working_load(*, chain_size: Array, chain_grade: Codes = G30) -> Array:
     inch = _chain_loads_below(sizes=chain.INCH_SIZES, loads=INCH_CHAIN_LOADS, chain_size=chain_size, chain_grade=chain_grade)
     metric = _chain_loads_below(sizes=chain.METRIC_SIZES, loads=METRIC_CHAIN_LOADS, chain_size=chain_size, chain_grade=chain_grade)
     weaker = np.where(_is_row(sizes=chain.METRIC_SIZES, size=chain_size), metric, np.fmin(inch, metric))
-    return np.where(_is_row(sizes=chain.INCH_SIZES, size=chain_size), inch, weaker)
+    return np.where(_is_row(sizes=chain.INCH_SIZES, size=chain_size), inch, weaker)[()]
 
 
 def chain_breaking_load(*, chain_size: Array, chain_grade: Codes = G30) -> Array:

@@ -6,7 +6,7 @@ The design load is a convention for sizing that includes surge and yaw: several 
 import numpy as np
 
 from anchorcalc.physics.arrays import Array
-from anchorcalc.physics.boat_shape import beam_or_usual, frontal_area, usual_beam
+from anchorcalc.physics.boat_shape import frontal_area, usual_beam
 from anchorcalc.physics.codes import MOTOR, MULTIHULL, Codes
 from anchorcalc.physics.constants import AIR_DENSITY
 from anchorcalc.physics.current import current_drag
@@ -107,8 +107,7 @@ def load_steady(
     """
     area = frontal_area(boat_length=boat_length, beam=beam, boat_form=boat_form)
     drag = wind_drag(wind=wind, area=area, drag_coefficient=WIND_DRAG[boat_form])
-    width = beam_or_usual(beam=beam, boat_length=boat_length, boat_form=boat_form)
-    return drag + current_drag(boat_length=boat_length, beam=width, current=current, boat_form=boat_form, draught=draught)
+    return drag + current_drag(boat_length=boat_length, beam=beam, current=current, boat_form=boat_form, draught=draught)
 
 
 def _row_load(*, sizes: Rows, size: Array, power: float) -> Array:
@@ -147,15 +146,15 @@ def working_load_of_boat(*, boat_length: Array, beam: Array | None = None, boat_
     >>> round(float(working_load_of_boat(boat_length=32 * 0.3048, beam=12 * 0.3048)) / 4.4482216152605)
     900
     """
+    by_length = _row_load(sizes=LENGTHS, size=boat_length, power=2.0)
     multihull = np.equal(boat_form, MULTIHULL)
+    if beam is None and not np.any(multihull):
+        return by_length
     given = np.nan if beam is None else beam
     width = np.where(np.isnan(given) & multihull, usual_beam(boat_length=boat_length, boat_form=boat_form), given)
-    width = np.nan_to_num(width, nan=0.0)  # the first row, which never counts before the length's
-    by_length = _row_load(sizes=LENGTHS, size=boat_length, power=2.0)
-    by_beam = np.where(
-        np.equal(boat_form, MOTOR), _row_load(sizes=BEAMS_MOTOR, size=width, power=1.0), _row_load(sizes=BEAMS_SAIL, size=width, power=1.0)
-    )
-    return np.maximum(by_length, by_beam)
+    width = np.fmax(width, 0.0)  # not given: the first row, which never counts before the length's
+    of_motor, of_sail = (_row_load(sizes=beams, size=width, power=1.0) for beams in (BEAMS_MOTOR, BEAMS_SAIL))
+    return np.maximum(by_length, np.where(np.equal(boat_form, MOTOR), of_motor, of_sail))
 
 
 def load_standard(
@@ -193,8 +192,7 @@ def load_standard(
     175.0
     """
     working = working_load_of_boat(boat_length=boat_length, beam=beam, boat_form=boat_form)
-    width = beam_or_usual(beam=beam, boat_length=boat_length, boat_form=boat_form)
-    stream = current_drag(boat_length=boat_length, beam=width, current=current, boat_form=boat_form, draught=draught)
+    stream = current_drag(boat_length=boat_length, beam=beam, current=current, boat_form=boat_form, draught=draught)
     return working * np.square(np.divide(wind, WORKING_WIND)) + stream
 
 
@@ -225,9 +223,9 @@ def wind_equivalent(
     >>> round(float(wind_equivalent(load=350 * pound_force, boat_length=30 * 0.3048)) / knot, 1)
     21.2
     """
-    calm = load_standard(boat_length=boat_length, wind=0.0, beam=beam, boat_form=boat_form, current=current, draught=draught)
+    stream = current_drag(boat_length=boat_length, beam=beam, current=current, boat_form=boat_form, draught=draught)
     working = working_load_of_boat(boat_length=boat_length, beam=beam, boat_form=boat_form)
-    return WORKING_WIND * np.sqrt(np.maximum(load - calm, 0.0) / working)
+    return WORKING_WIND * np.sqrt(np.maximum(load - stream, 0.0) / working)
 
 
 def load_is_extrapolated(*, boat_length: Array, beam: Array | None = None, boat_form: Codes = MOTOR) -> Array:
@@ -249,7 +247,8 @@ def load_is_extrapolated(*, boat_length: Array, beam: Array | None = None, boat_
     (False, True)
     """
     near = 1e-9
-    widest = np.where(np.equal(boat_form, MOTOR), BEAMS_MOTOR[-1], BEAMS_SAIL[-1])
+    widest = np.where(np.equal(boat_form, MOTOR), BEAMS_MOTOR[-1], BEAMS_SAIL[-1])[()]
     wide = np.greater(np.nan if beam is None else beam, widest * (1.0 + near))
     length_outside = np.less(boat_length, LENGTHS[0] * (1.0 - near)) | np.greater(boat_length, LENGTHS[-1] * (1.0 + near))
-    return np.asarray(length_outside | wide | np.equal(boat_form, MULTIHULL))
+    outside: Array = length_outside | wide | np.equal(boat_form, MULTIHULL)
+    return outside
