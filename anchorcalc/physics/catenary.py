@@ -175,9 +175,9 @@ def rode_for_flat_pull(*, chain: Array, height: Array, load: Array, chain_weight
     Returns
     -------
     float or array
-        Rode out, chain and line, without stretch, [m]. Less than the chain where a part of the chain will do. Infinite where
-        no length of line does it: the chain is too light to turn the pull level before the line, not heavier than water,
-        has nothing left to pull up with.
+        Rode out, chain and line, without stretch, [m]; not less than the height, however much the line stretches. Less than
+        the chain where a part of the chain will do. Infinite where no length of line does it: the chain is too light to
+        turn the pull level, and line that is not heavier than water cannot.
 
     Notes
     -----
@@ -199,8 +199,9 @@ def rode_for_flat_pull(*, chain: Array, height: Array, load: Array, chain_weight
     turn = chain * bend
     chain_rise = part_rise(low=0.0, high=turn, length=chain)
     line = length_to_rise(slope=turn, rise=np.maximum(height - chain_rise, 0.0), bend=line_bend, stretch=stretch)
-    rode_out: Array = np.where(chain_rise >= height, length_to_rise(slope=0.0, rise=height, bend=bend), chain + line)[()]
-    return rode_out
+    rode_out = np.where(chain_rise >= height, length_to_rise(slope=0.0, rise=height, bend=bend), chain + line)
+    at_least_the_height: Array = np.maximum(rode_out, height)
+    return at_least_the_height
 
 
 def _hung(given: _Given) -> tuple[Rode, Rode, Lifted, Any]:

@@ -62,7 +62,7 @@ def length_to_rise(*, slope: Any, rise: Any, bend: Any, stretch: Any = 0.0) -> A
     high = np.sqrt(np.maximum(over * (over + 2.0), 0.0))
     with np.errstate(divide="ignore", invalid="ignore", over="ignore"):
         length = 2.0 * rise * (2.0 * low_taut + growth) / (root * (slope + high))
-    return np.where(over >= 0.0, length, np.inf)[()]
+    return np.where(over < 0.0, np.inf, length)[()]
 
 
 def hanging_rode(*, length: Array, rise: Array, load: Array, weight: Array) -> Hanging:
