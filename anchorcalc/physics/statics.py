@@ -9,7 +9,8 @@ from anchorcalc.physics.arrays import Array
 # Above this spread she lies to one anchor at a time: a gust throws the whole load on either, and the sum of forces for a
 # wind dead in the middle (5.7 times the load at 170 degrees, without end at 180) says nothing of use. Common practice.
 ONE_AT_A_TIME = np.radians(170.0)
-# Wind within this part of the spread along one rode counts as along it, whatever the last bit of the angles says.
+# Wind within this part of the spread along one rode counts as along it, whatever the last bit of the angles says; and a spread
+# of so few radians is none.
 SAME_ANGLE = 1e-9
 
 
@@ -54,7 +55,7 @@ def two_anchor_loads(*, load: Array, spread: Array, wind_off: Array) -> SharedLo
     one_at_a_time = spread > ONE_AT_A_TIME * (1.0 + SAME_ANGLE)
     shared = np.logical_not(one_at_a_time) & ((off < half * (1.0 - SAME_ANGLE)) | (off == 0.0))
     along = load * np.cos(off) / (2.0 * np.cos(half))
-    across = load * np.sin(off) / (2.0 * (np.sin(half) + (half == 0.0)))  # spread 0 is shared only with the wind in the middle
+    across = load * np.sin(off) / (2.0 * np.maximum(np.sin(half), SAME_ANGLE))  # two rodes in one line: no spread to divide by
     greater = np.where(shared, along + across, load)[()]  # a number stays a number
     less = np.where(shared, along - across, load * one_at_a_time)[()]
     return SharedLoad(greater, less, np.logical_not(shared | one_at_a_time))
