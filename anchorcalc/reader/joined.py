@@ -8,13 +8,15 @@ from anchorcalc.reader.unit_words import FOOT_UNIT, INCH, unit_at
 from anchorcalc.units.kinds import UNIT, Unit
 from anchorcalc.units.numbers import and_a_part
 
+_RATIO_GOES_ON = frozenset("ti:")
+_JOINT_GOES_ON = frozenset("tuoa-–.…0123456789/")
 _RATIO = re.compile(r"\s?:\s?(\d{1,4}(?:\.\d{1,4})?)(?![\d:])|(?: |-)(?:to|in)(?: |-)(?:1|one)(?![\w]|[.,]\d| ?(?:m|ft|feet|foot|met(?:re|er)s?|fathoms?)\b)|(?: |-)(?:to|in)(?: |-)(\d{1,4})(?![\w]|[.,]\d)")
 
 
 def ratio_at(*, low: str, first: Read) -> Read | None:
     """Return the ratio that a number begins (`7:1`, `7 to 1`, `five-to-one`, `1 in 20`), or None."""
     sign = low[first.end : first.end + 1]
-    if sign not in (" ", "-", ":", "\xa0"):
+    if sign not in (" ", "-", ":", "\xa0") or (sign != ":" and low[first.end + 1 : first.end + 2] not in _RATIO_GOES_ON):
         return None
     found = _RATIO.match(low, first.end)
     if not found or not first.value:
@@ -92,6 +94,8 @@ def partner(*, cased: str, low: str, at: int, end: int, unit: Unit | None, value
     """
     sign = low[end : end + 1]
     if sign not in (" ", "-", "–", ".", "…", "/", "\xa0"):
+        return None
+    if sign == " " and low[end + 1 : end + 2] not in _JOINT_GOES_ON:
         return None
     joint = _JOINT.match(low, end)
     if joint is None:

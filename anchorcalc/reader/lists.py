@@ -15,8 +15,11 @@ _LIST, _SHARED = frozenset({"list"}), frozenset({"list", "shared_unit"})
 MOST = 500
 
 
-def shared(*, text: str, cased: str, low: str, at: int, first: Read, group: int) -> list[Mention]:
-    """Return the items of a list that begins with a bare number and ends with one that has a unit; empty where it is none."""
+def shared(*, text: str, cased: str, low: str, at: int, first: Read, group: int) -> tuple[list[Mention], int]:
+    """Return the items of a list that begins with a bare number and ends with one that has a unit, and how far was looked.
+
+    No item where it is none; no list can begin before the place that was looked to then.
+    """
     items = [(at, first.end, first.value)]
     tight = _TIGHT.match(low, at)
     if tight and not _GROUPS.match(tight[0]):
@@ -24,11 +27,10 @@ def shared(*, text: str, cased: str, low: str, at: int, first: Read, group: int)
         unit = unit_at(cased=cased, low=low, at=tight.end())
     else:
         unit = _follow(cased=cased, low=low, items=items)
-    if unit is None or len(items) < 2 or len(items) > MOST:
-        return []
-    if len(items) == 2 and _NO_UNIT_OF_ITS_OWN.search(low, max(0, at - 14), at):
-        return []
-    return _mentions(text=text, items=items, unit=unit[0], last_end=unit[1], group=group)
+    looked = items[-1][1]
+    if unit is None or len(items) < 2 or (len(items) == 2 and _NO_UNIT_OF_ITS_OWN.search(low, max(0, at - 14), at)):
+        return [], looked
+    return _mentions(text=text, items=items, unit=unit[0], last_end=unit[1], group=group), looked
 
 
 def _follow(*, cased: str, low: str, items: list[tuple[int, int, float]]) -> tuple[Unit, int, str] | None:

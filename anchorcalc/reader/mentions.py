@@ -21,6 +21,7 @@ _A_HUNDRED = "an? (?=(?:hundred|thousand|million|billion|dozen|half|quarter|thir
 _START = re.compile(rf"(?<![a-z0-9_])(?:\.?\d|[¼½¾⅐-⅞]|(?:f|bft)\.?[ -]?\d\d?(?![a-z0-9]|[.,]\d)|(?:{_WORDS})(?![a-z])|{_A_HUNDRED}|{_ARTICLE}|(?:noon|midday|midnight)\b)|[¼½¾⅐-⅞]")
 _FORCE = re.compile(r"(?:f|bft)\.?[ -]?(\d\d?)(?:\s?(?:-|–|to|or|\.\.)\s?(?:f|bft)?[ ]?(\d\d?)(?![a-z0-9]|[.,:]\d))?")
 _FORCE_BEFORE = re.compile(r"(?:\bforce|\bbeaufort|\bbft)[ :-]{0,2}\Z")
+_FORCES = ("force ", "beaufort ", "bft ", "force", "beaufort", "bft", "force:", "force-", "beaufort:", "force: ", "force  ")
 _FORCE_AFTER = re.compile(r"[ \xa0]?(?:bft|beaufort|on the beaufort)(?![a-z])")
 _ORDINAL = re.compile(r"(?:st|nd|rd|th)(?![a-z])")
 _KNOT = UNIT["kn"].factor
@@ -33,7 +34,7 @@ class _Scan:
         self.text, self.cased = text, plain(text)
         self.low = self.cased.lower() if text.isascii() else self.cased.translate(_LOWER)
         self.found: list[Mention] = []
-        self.groups = 0
+        self.groups, self.tried = 0, 0  # lists found; how far a list was looked for in vain
         self.quotes, self.counted = 0, 0  # quotation marks so far that were no inches
 
     def open_quote(self, at: int) -> bool:
@@ -60,7 +61,10 @@ def mentions(text: str) -> tuple[Mention, ...]:
     while True:
         start = find(low, at)
         if waiting and (start is None or waiting[-1][0] <= start.start()):
-            begin, at, where = waiting.pop()
+            begin, end, where = waiting.pop()
+            if begin < at:
+                continue
+            at = end
             scan.found.append(Mention("position", where, begin, at, text[begin:at]))
             continue
         if start is None:
@@ -142,8 +146,8 @@ def _number(*, scan: _Scan, at: int, first: Read) -> int:
         flags = first.flags | around(low=low, start=at, end=ratio.end)
         scan.found.append(Mention("ratio", _plain_amount("ratio", ratio.value), at, ratio.end, scan.text[at : ratio.end], flags))
         return ratio.end
-    before = _FORCE_BEFORE.search(low, max(scan.found[-1].end if scan.found else 0, at - 12), at)
-    after = _FORCE_AFTER.match(low, first.end)
+    before = _FORCE_BEFORE.search(low, max(scan.found[-1].end if scan.found else 0, at - 12), at) if low.endswith(_FORCES, 0, at) else None
+    after = _FORCE_AFTER.match(low, first.end) if low[first.end + 1 : first.end + 2] in "beo" else None
     if (before or after) and first.value == int(min(first.value, 99)):
         return _named_force(scan=scan, at=at, begin=before.start() if before else at, first=first, end=after.end() if after else first.end)
     if low[first.end : first.end + 1].isalpha():
@@ -245,7 +249,9 @@ def _bare(*, scan: _Scan, at: int, first: Read) -> int:
         amount = Amount("number", min(first.value, top), max(first.value, top), "", min(first.value, top), max(first.value, top))
         scan.found.append(Mention("number", amount, at, end, scan.text[at:end], flags | first.flags | around(low=low, start=at, end=end)))
         return end
-    listed = shared(text=scan.text, cased=scan.cased, low=low, at=at, first=first, group=scan.groups)
+    listed: list[Mention] = []
+    if at >= scan.tried:
+        listed, scan.tried = shared(text=scan.text, cased=scan.cased, low=low, at=at, first=first, group=scan.groups)
     if listed:
         scan.groups += 1
         scan.found.extend(listed)

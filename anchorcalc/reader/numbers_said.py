@@ -3,8 +3,11 @@
 import re
 
 from anchorcalc.reader.mention import NO_FLAGS, Read
-from anchorcalc.units.numbers import NUMERAL, SCALES, VULGAR, and_a_part, numeral, spelled
+from anchorcalc.units.numbers import NUMERAL, ONES, SCALES, TENS, VULGAR, and_a_part, numeral, spelled
 
+_WORD = re.compile(r"[a-z]+")
+_STARTERS = frozenset({*ONES, *TENS, *SCALES, "a", "an", "half", "quarter", "couple", "dozen", "hundred"})
+MOST = 1e18  # more than that is no quantity that anybody says
 _NUMERAL = re.compile(NUMERAL)
 _SCALE = re.compile(r"[ \xa0-]?(hundred thousand|hundred million|hundred|thousand|million|billion|trillion|dozen)(?![a-z])")
 _ROUND = {"hundred": 100.0, "dozen": 12.0, "hundred thousand": 1e5, "hundred million": 1e8, **SCALES}
@@ -19,6 +22,9 @@ def number_at(*, low: str, at: int) -> Read | None:
     """Return the number that begins at a place, or None."""
     sign = low[at : at + 1]
     if sign.isalpha():
+        word = _WORD.match(low, at)
+        if word is None or word[0] not in _STARTERS:
+            return None
         words = spelled(text=low, at=at)
         if words is None or (low[words.end : words.end + 1].isalnum()):
             return None
@@ -27,7 +33,7 @@ def number_at(*, low: str, at: int) -> Read | None:
     if not found:
         return None
     value, end = numeral(found[0]), found.end()
-    if value is None:
+    if value is None or value > MOST:
         return None
     last = low[end - 1]
     flags = _FRACTION if "/" in found[0] or last in VULGAR else NO_FLAGS

@@ -12,19 +12,25 @@ _CLOCK = re.compile(
     r"(?:\d{1,2}[:.h]\d\d(?::\d\d)?(?:[ \xa0]?(?:[ap]\.?m\b\.?|h(?:rs?|ours)?\b))|\d{1,2}:\d\d(?::\d\d)?"
     r"|\d{1,2}[ \xa0]?(?:[ap]\.m\.|[ap]m\b)|\d{3,4}[ \xa0]?(?:[ap]\.m\.|[ap]m\b)|\d{4}[ \xa0]?(?:hrs|hours|h|utc|gmt|z|lt)\b|\d{1,2}[ ]o'clock|\d{1,2}h\d\d)(?![0-9])"
 )
+_MAYBE = re.compile(
+    r"\d{1,2}[:/h]\d|\d{3,4}(?![\d,.])|\d{1,2}\.\d\d[ \xa0.]?[aph.\d]|\d{1,4}[ \xa0]?(?:[ap]\.?m|h|o'c|utc|gmt|z|lt)"
+    r"|\d{4}-\d|\d{1,2}(?:st|nd|rd|th)?[ -](?:of )?(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)"
+)
+_MONTH_ENDS = frozenset("jan ary feb mar rch apr ril may jun une jul uly aug ust sep ept ber oct nov dec an. eb. ar. pr. ug. ep. ct. ov. ec.".split())
 _FOUR = re.compile(r"(?:[01]\d|2[0-3])[0-5]\d(?![\d.,:]?\d)")
 _CLOCK_BEFORE = re.compile(r"(?:\b(?:at|by|until|till|til|from|since|around|about|lw|hw|low|high|before|after|tide|water|slack|time|now|and|to|eta|etd)[ :=(]{1,3}|–)\Z")
 _DATE = re.compile(
     rf"(?:\d{{4}}-\d\d-\d\d|\d{{1,2}}[/.]\d{{1,2}}[/.]\d{{2,4}}|\d{{1,2}}(?:st|nd|rd|th)?[ -](?:of )?{_MONTH}\b(?:[ ,]{{1,2}}\d{{4}})?)(?![\d/])"
 )
 _MONTH_BEFORE = re.compile(rf"\b{_MONTH}\.? \Z")
+_DAY = re.compile(r"\d{1,4}(?:st|nd|rd|th)?(?![\d.])")
 _YEAR_BEFORE = re.compile(r"\b(?:in|since|of|from|before|after|until|by|built|year|summer|winter|season|a|the) \Z")
 _YEAR = re.compile(r"(?:19|20)\d\d(?![\d.,:]?\d)(?!-)")
 _TWELVE = frozenset({"twelve_hour"})
 
 _D = r"\d{1,3}(?:[.,]\d{1,9})?[°\s-]{0,3}(?:\d{1,2}(?:[.,]\d{1,9})?['\s-]{0,3})?(?:\d{1,2}(?:[.,]\d{1,9})?[\"'\s]{0,3})?"
 _PLACE = re.compile(
-    rf"(?<![\w.])(?:{_D}[NS](?:orth|outh)?[,;/\s]{{0,3}}{_D}[EW](?:est|ast)?(?![A-Za-z])|[NS][\s]?{_D}[,;/\s]{{0,3}}[EW]\s?{_D}"
+    rf"(?<![\w./])(?:{_D}[NS](?:orth|outh)?[,;/\s]{{0,3}}{_D}[EW](?:est|ast)?(?![A-Za-z])|[NS][\s]?{_D}[,;/\s]{{0,3}}[EW]\s?{_D}"
     r"|-?\d{1,2}\.\d{3,9}\s?,\s?-?\d{1,3}\.\d{3,9}(?![\w.]))"
 )
 _PLACE_HINT = re.compile(r"\d[°'\"\s]{0,3}[NS](?![a-z])|[NS]\s?\d|\.\d{3}")
@@ -45,6 +51,8 @@ def places(cased: str) -> list[tuple[int, int, Position]]:
 
 def time_at(*, text: str, low: str, at: int) -> Mention | None:
     """Return the clock time or date that begins at a digit, or None."""
+    if not _MAYBE.match(low, at) and low[max(0, at - 4) : max(0, at - 1)] not in _MONTH_ENDS:
+        return None
     found = _ISO.match(low, at)
     if found:
         return _clock(text, at, found.end(), low)
@@ -66,7 +74,7 @@ def _bare(*, text: str, low: str, at: int) -> Mention | None:
     if found and not _unit_follows(low, found.end()) and (_CLOCK_BEFORE.search(before) and (low[at] == "0" or not _YEAR.match(low, at))):
         return _clock(text, at, found.end(), low)
     if _MONTH_BEFORE.search(before):
-        day = re.compile(r"\d{1,4}(?:st|nd|rd|th)?(?![\d.])").match(low, at)
+        day = _DAY.match(low, at)
         if day and not _unit_follows(low, day.end()):
             return Mention("date", None, at, day.end(), text[at : day.end()])
     found = _YEAR.match(low, at)
