@@ -13,6 +13,5 @@ HORSEPOWER = 550.0 * FOOT * POUND_FORCE  # W, exact (mechanical)
 
 AIR_DENSITY = 1.225  # kg/m³, standard atmosphere at 15 °C; at 0 °C it is 5 % more
 SEA_WATER_DENSITY = 1025.0  # kg/m³, general tables
-FRESH_WATER_DENSITY = 1000.0  # kg/m³, general tables
 STEEL_DENSITY = 7850.0  # kg/m³, general tables
 SEA_WATER_VISCOSITY = 1.19e-6  # m²/s at 15 °C, general tables, from memory

@@ -14,16 +14,16 @@ def _carried_down(values: Rows) -> Rows:
     return np.asarray(values[place], dtype=np.float64)
 
 
-def _as_metric(inch_loads: Rows) -> Rows:
-    """Working loads of the inch table at the metric sizes, by the metric size that it prints beside each inch size."""
-    return np.asarray(value_at_or_below(sizes=chain.INCH_SIZES_AS_METRIC, values=_carried_down(inch_loads), size=chain.METRIC_SIZES))
+def _as_metric(loads: Rows) -> Rows:
+    """Working loads of the inch table at all metric sizes, from those that it prints beside some of them."""
+    return np.asarray(value_at_or_below(sizes=chain.INCH_SIZES_AS_METRIC, values=_carried_down(loads), size=chain.METRIC_SIZES))
 
 
 def _metric_g30() -> Rows:
     """Grade 30 at the metric sizes: of a quarter of the breaking load and the inch table's figure for just that size, the lesser."""
     quarter = np.fmin(chain.BREAKING_G30_FIRST, chain.BREAKING_G30_SECOND) / chain.BREAKING_OVER_WORKING[0]
     printed = np.isin(chain.METRIC_SIZES, chain.INCH_SIZES_AS_METRIC)
-    return np.asarray(np.fmin(quarter, np.where(printed, _as_metric(chain.INCH_G30), np.nan)))
+    return np.asarray(np.fmin(quarter, np.where(printed, _as_metric(chain.AS_METRIC_G30), np.nan)))
 
 
 def _metric_g40(g30: Rows) -> Rows:
@@ -34,7 +34,9 @@ def _metric_g40(g30: Rows) -> Rows:
 
 _G30 = _metric_g30()
 # By grade and size. No table prints grade 40 in inches: it is taken as grade 30 there.
-METRIC_CHAIN_LOADS = frozen([_G30, _metric_g40(_G30), *(_as_metric(loads) for loads in (chain.INCH_G43, chain.INCH_G70, chain.INCH_G80))])
+METRIC_CHAIN_LOADS = frozen(
+    [_G30, _metric_g40(_G30), *(_as_metric(loads) for loads in (chain.AS_METRIC_G43, chain.AS_METRIC_G70, chain.AS_METRIC_G80))]
+)
 INCH_CHAIN_LOADS = frozen([_carried_down(loads) for loads in (chain.INCH_G30, chain.INCH_G30, chain.INCH_G43, chain.INCH_G70, chain.INCH_G80)])
 
 
@@ -181,7 +183,7 @@ def line_breaking_left(*, breaking_load: Array, knotted: Array = False, wet: Arr
     >>> float(line_breaking_left(breaking_load=8000.0, knotted=True, wet=True))
     3000.0
     """
-    left = np.where(knotted, rope.LEFT_BY_KNOT, 1.0) * np.where(wet, rope.LEFT_WHEN_WET_LOW, 1.0) * np.where(old, rope.LEFT_BY_AGE_LOW, 1.0)
+    left = np.where(knotted, rope.LEFT_BY_KNOT, 1.0) * np.where(wet, rope.LEFT_WHEN_WET, 1.0) * np.where(old, rope.LEFT_BY_AGE, 1.0)
     return breaking_load * left
 
 
@@ -207,7 +209,7 @@ def line_stiffness(*, breaking_load: Array) -> Array:
     >>> line_stiffness(breaking_load=20000.0)
     20000.0
     """
-    return 0.2 / rope.STRETCH_AT_A_FIFTH_HIGH * breaking_load
+    return 0.2 / rope.STRETCH_AT_A_FIFTH * breaking_load
 
 
 def shackle_working_load(*, shackle_size: Array) -> Array:

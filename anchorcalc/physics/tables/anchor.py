@@ -18,9 +18,7 @@ LENGTHS = frozen(np.arange(6, 25))
 ANCHOR_MASSES = frozen([8, 9, 10, 11, 13, 15, 18, 21, 24, 27, 30, 34, 38, 42, 47, 52, 57, 62, 68])
 KEDGE_MASSES = frozen([4, 4, 5, 5, 6, 7, 9, 10, 12, 13, 15, 17, 19, 21, 23, 26, 28, 31, 34])
 CHAIN_SIZES = frozen([6, *[8] * 6, *[10] * 6, *[12] * 6], times=MILLIMETRE)
-KEDGE_CHAIN_SIZES = frozen([*[6] * 6, *[8] * 7, *[10] * 6], times=MILLIMETRE)
 LINE_SIZES = frozen([*[12] * 6, *[14] * 13], times=MILLIMETRE)  # printed to 14 m
-KEDGE_LINE_SIZES = frozen([*[10] * 6, *[12] * 5, *[14] * 5, *[16] * 3], times=MILLIMETRE)
 
 # By anchor kind: pivoting_fluke, plough, scoop, claw, fisherman, grapnel, mushroom.
 MASS_OF_HIGH_HOLDING = frozen([1, 1, 1, 1, 1.33, 1.33, 1.33])

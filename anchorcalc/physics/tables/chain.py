@@ -15,15 +15,13 @@ Where both tables print a metric size (7, 8, 10, 13, 16 mm in grade 30) the less
 
 import numpy as np
 
-from anchorcalc.physics.constants import INCH, MILLIMETRE, POUND_FORCE
+from anchorcalc.physics.constants import INCH, KILOGRAM_FORCE, MILLIMETRE, POUND_FORCE
 from anchorcalc.physics.tables import frozen
 
 METRIC_SIZES = frozen([6, 7, 8, 10, 11, 12, 13, 14, 16], times=MILLIMETRE)
 _NONE = np.nan
 
 MASS_SIZES = frozen([6, 7, 8, 10, 12, 13, 14, 16], times=MILLIMETRE)
-PITCHES = frozen([18.5, 22, 24, 30, 36, 36, 41, 45], times=MILLIMETRE)
-MASSES = frozen([0.8, 1.15, 1.4, 2.25, 3.25, 3.9, 4.25, 5.8])  # kg/m, first table
 MASSES_LOW = frozen([0.8, 1.1, 1.4, 2.2, 3.1, 3.8, 4.25, 5.7])  # kg/m, least of the tables
 MASSES_HIGH = frozen([0.85, 1.15, 1.45, 2.3, 3.25, 3.9, 4.4, 5.8])  # kg/m, greatest of the tables
 
@@ -32,17 +30,19 @@ BREAKING_G30_FIRST = frozen([18, 25, 32, 50, _NONE, 71, 80, 100, 125], times=100
 BREAKING_G30_SECOND = frozen([16, 24.4, 30, 50, _NONE, 70, _NONE, _NONE, _NONE], times=1000.0)
 BREAKING_G40_FIRST = frozen([20, 30, 40, 63, _NONE, _NONE, _NONE, 121, _NONE], times=1000.0)
 BREAKING_G40_SECOND = frozen([27, 31, 40, 62, _NONE, 90, _NONE, _NONE, _NONE], times=1000.0)
-PROOF = frozen([10, 16, 20, 32, _NONE, 35, 50, 63, 80], times=1000.0)  # grade 3, first table
 
 # 49 CFR 393.108: inch size, the metric size printed beside it, and working load limits.
 INCH_SIZES = frozen([1 / 4, 5 / 16, 3 / 8, 7 / 16, 1 / 2, 5 / 8], times=INCH)
 INCH_SIZES_AS_METRIC = frozen([7, 8, 10, 11, 13, 16], times=MILLIMETRE)
+# The limits are printed in pounds and, beside the metric size, in kilograms; the two columns differ by up to 2 %.
 INCH_G30 = frozen([1300, 1900, 2650, 3700, 4500, 6900], times=POUND_FORCE)
 INCH_G43 = frozen([2600, 3900, 5400, 7200, 9200, 13000], times=POUND_FORCE)
 INCH_G70 = frozen([3150, 4700, 6600, 8750, 11300, 15800], times=POUND_FORCE)
 INCH_G80 = frozen([3500, 4500, 7100, _NONE, 12000, 18100], times=POUND_FORCE)
 
-BREAKING_OVER_WORKING = frozen([4, 4, 3, 3, 4])  # by grade: G30, G40, G43, G70, G80
+AS_METRIC_G30 = frozen([580, 860, 1200, 1680, 2030, 3130], times=KILOGRAM_FORCE)
+AS_METRIC_G43 = frozen([1180, 1770, 2450, 3270, 4170, 5910], times=KILOGRAM_FORCE)
+AS_METRIC_G70 = frozen([1430, 2130, 2990, 3970, 5130, 7170], times=KILOGRAM_FORCE)
+AS_METRIC_G80 = frozen([1570, 2000, 3200, _NONE, 5400, 8200], times=KILOGRAM_FORCE)
 
-# Rule of the trade, mass over the square of the size: common practice, no source.
-RULE_LOW, RULE_HIGH = 0.0218 / MILLIMETRE**2, 0.0225 / MILLIMETRE**2  # kg/m per m²
+BREAKING_OVER_WORKING = frozen([4, 4, 3, 3, 4])  # by grade: G30, G40, G43, G70, G80

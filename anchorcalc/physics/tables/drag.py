@@ -16,8 +16,6 @@ from anchorcalc.physics.tables import frozen
 
 # By boat form: motor, sail, multihull.
 WIND_DRAG = frozen([0.9, 0.7, 0.9])
-WIND_DRAG_LOW = frozen([0.7, 0.6, 0.7])
-WIND_DRAG_HIGH = frozen([1.05, 0.8, 1.05])
 FRONTAL_AREA_SHARE = frozen([0.30, 0.25, 0.25])
 USUAL_DRAUGHT_SHARE = frozen([0.10, 0.18, 0.10])
 MULTIHULL_BEAM_SHARE = 0.55

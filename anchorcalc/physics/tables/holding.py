@@ -24,7 +24,7 @@ EDGE_MASS = 100.0 * POUND  # the lightest anchor that the power law is trusted f
 TESTED_MOST = 40_000.0 * POUND
 
 # Holding of the reference anchor over its weight, and the exponent (sand 0.8, mud 0.92). Lightweight is the pivoting fluke.
-STOCKLESS_SAND, STOCKLESS_MUD_FIXED, STOCKLESS_MUD_FREE, LIGHTWEIGHT_SAND, LIGHTWEIGHT_MUD = 7.0, 4.6, 2.4, 12.6, 8.7
+LIGHTWEIGHT_SAND, LIGHTWEIGHT_MUD = 12.6, 8.7
 EXPONENT_SAND, EXPONENT_MUD = 0.8, 0.92
 
 SOFT_LOW, SOFT_HIGH = 1.0 / 3.0, 2.0 / 3.0
@@ -47,7 +47,6 @@ EXPONENTS = frozen([EXPONENT_SAND, EXPONENT_MUD, *[EXPONENT_SAND] * 5])
 
 SCOPES = frozen([10, 7, 6, 5, 4, 3, 2])
 SHARES = frozen([1.0, 0.91, 0.85, 0.77, 0.67, 0.53, 0.35])
-SHARE_SPREAD = 0.10
 _ANGLES = np.arcsin(1.0 / SCOPES)
 _NO_SHARE_LEFT = _ANGLES[-1] + SHARES[-1] * (_ANGLES[-1] - _ANGLES[-2]) / (SHARES[-2] - SHARES[-1])  # 50 degrees
 SHARE_ANGLES = frozen([0.0, *_ANGLES, _NO_SHARE_LEFT])
