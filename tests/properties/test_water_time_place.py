@@ -156,7 +156,7 @@ def test_beach_anchor_lies_a_taut_reach_beyond_the_bow(slope: float, stern: floa
         return
     height = anchor_height(slope=slope, anchor_distance=distance, above_edge=above_edge)
     reach = taut_reach(rode_out=rode_at_scope(height=height, scope=scope), height=height)
-    npt.assert_allclose(stern + boat_length + reach, distance, rtol=1e-9)
+    npt.assert_allclose(stern + boat_length + reach, distance, rtol=1e-9, atol=1e-6)  # at scope 1 the reach keeps half its digits
 
 
 @given(slope=st.floats(1.0, 100.0), draught=st.floats(0.1, 3.0), under_keel=st.floats(0.0, 2.0), tide_fall=st.floats(0.0, 8.0))
