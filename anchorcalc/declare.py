@@ -73,7 +73,8 @@ def told(meaning: str, *, worse: Literal["greatest", "least"] = "least", follows
 class Rule(msgspec.Struct, frozen=True):
     """A condition on named values, the same for one boat and for an array of them; it speaks only where all its values are there.
 
-    Besides inputs and results a condition may name `<input>_assumed` (the usual value was taken) and `wind_beaufort`.
+    Besides inputs and results a condition may name `<input>_assumed` (the usual value was taken), `<input>_ranged` (there only where a
+    range was given) and `wind_beaufort`.
     """
 
     names: tuple[str, ...]
@@ -235,7 +236,8 @@ class Question:
     examples : tuple of dict
         Two or more complete sets of inputs.
     moves : dict
-        Each result's inputs with the way it moves when they grow: `"+depth -scope"`; `~spread` moves both ways, and then takes no range.
+        Each result's inputs with the way it moves when they grow: `"+depth -scope"`; `~spread` moves both ways, and then takes no
+        range; `^depth` may move either way, but always has its worst at an end.
     derives : tuple of Derivation
         Inputs that others can give.
     one_of : tuple of tuple of str

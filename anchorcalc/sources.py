@@ -41,3 +41,11 @@ ARCHIMEDES = "Weight in water: Archimedes; steel 7850, sea water 1025 kg/m³, ge
 BOLLARD_PULL = (
     "Bollard pull, the least of: 20 lbf a horsepower [common practice], BHP × 0.9 × 1.10/100 t from a captain's formula sheet [read], "
     "62.72·(SHP·D/12)^0.67 lbf [reproduction]; a half of it astern [memory].")
+HALF_COSINE_TIDE = "Height between low and high water as half a cosine: Australian Hydrographic Service method, good for rises and falls of 5 to 7 hours [read]."
+RULE_OF_TWELFTHS = "Rule of twelfths (1, 2, 3, 3, 2, 1): common practice, as printed in a yachting almanac glossary [read]."
+LAMI = "Two rodes share a load by the triangle of forces (Lami's theorem): statics; multiples as in published sling tables [read]."
+ONE_ANCHOR_AT_A_TIME = "Above 170 degrees of spread she lies to one anchor at a time: common practice, no source."
+BEACH_SLOPE = "Even slope of the beach: trigonometry; nothing published."
+WATCH_CIRCLE = "Watch circle: taut-line circle, antenna and twice the 95 % error of a fix; rule and rates of error measured on simulated nights of this library."
+WGS84 = "Local metres on the WGS 84 ellipsoid (a = 6 378 137 m, 1/f = 298.257223563), checked against a general geodesy library to 1 mm [computed]."
+TIME_TO_DRIFT = "Time = distance over speed, less the room that the rode and the boat take: kinematics; common practice, no source."

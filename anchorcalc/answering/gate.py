@@ -12,6 +12,7 @@ from anchorcalc.answering.taking import Taken, take, text_of
 from anchorcalc.declare import Derivation, Question
 from anchorcalc.errors import Fault, InputError, fault
 from anchorcalc.physics.arrays import somewhere
+from anchorcalc.physics.tide import plain_times_about
 from anchorcalc.units.kinds import CLOCK, SIZE, UNIT, WORD
 from anchorcalc.units.quantity import Origin
 from anchorcalc.units.shown import unit_of
@@ -152,6 +153,7 @@ def _corners(question: Question, admitted: Admitted, faults: list[Fault]) -> Non
         one = admitted.taken[name]
         which = (np.arange(2 ** len(ranges)) >> place) & 1
         admitted.values[name] = np.where(which == 1, one.high, one.low)
+        admitted.values[f"{name}_ranged"] = True
     admitted.ranges = ranges
     wind = admitted.taken.get("wind")
     if wind is not None:
@@ -161,8 +163,20 @@ def _corners(question: Question, admitted: Admitted, faults: list[Fault]) -> Non
 # --- what was not given -------------------------------------------------------------------------------------------------------------
 
 
+TIDE_TIMES = ("low_at", "high_at", "at")
+
+
+def _settle_tide_times(admitted: Admitted) -> None:
+    """Put plain clock times of a tide on the day of the time asked about."""
+    clocks = [admitted.taken[name].low for name in TIDE_TIMES if name in admitted.taken]
+    if len(clocks) == len(TIDE_TIMES) and all(one.form == "plain" for one in clocks):
+        low_at, high_at = plain_times_about(**{name: admitted.values[name] for name in TIDE_TIMES})
+        admitted.values |= {"low_at": low_at, "high_at": high_at}
+
+
 def _fill(question: Question, admitted: Admitted, refused: set[str], faults: list[Fault]) -> None:
     """Fill in what others give, then what is usual; what must be given and is not is a fault."""
+    _settle_tide_times(admitted)
     for derivation in question.derives:
         _derive(derivation, question, admitted, refused)
     for name, one in question.inputs.items():

@@ -32,6 +32,8 @@ class Builder:
             value = found.get(field.name)
             if value is not None:
                 built = self._many(field, value) if field.many else self._one(field, value)
+                if field.many:
+                    self.shown[field.name] = self.exact[field.name] = built if field.kind is LIST else tuple(getattr(one, "shown", one) for one in built)
                 if built is not None:
                     made[field.name] = built
         return made

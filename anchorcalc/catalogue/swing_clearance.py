@@ -92,6 +92,6 @@ QUESTION = Question(
         "swing_radius": "+rode_out -depth -bow_height +tide_fall +boat_length",
         "clear": "+distance -margin -rode_out +depth +bow_height -tide_fall -boat_length -other_rode_out -other_boat_length",
         "other_swing_radius": "+other_rode_out -depth -bow_height +tide_fall +other_boat_length",
-        "clearance_same_wind": "+distance -margin ~rode_out ~other_rode_out ~depth ~bow_height ~tide_fall -boat_length -other_boat_length",
+        "clearance_same_wind": "+distance -margin ^rode_out ^other_rode_out ^depth ^bow_height ^tide_fall -boat_length -other_boat_length",
     },
 )

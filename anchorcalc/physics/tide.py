@@ -15,6 +15,37 @@ SIXTHS_OF_THE_TIME.flags.writeable = False
 TWELFTHS_OF_THE_RANGE.flags.writeable = False
 
 
+DAY = 86400.0
+LONGEST_PAIR = 36000.0  # s; low and high water of one tide lie less than 10 h apart
+
+
+def plain_times_about(*, low_at: Array, high_at: Array, at: Array) -> tuple[Array, Array]:
+    """Low and high water about a moment, where all three are times of day without a date.
+
+    Parameters
+    ----------
+    low_at, high_at, at : float or array
+        Times of day, [s] from midnight; 0 to 86400.
+
+    Returns
+    -------
+    tuple of float or array
+        low_at and high_at, [s] on the day of `at` (before 0 the day before, above 86400 the day after): the pair less than 10 h
+        apart, either first, that starts last before `at`. nan for times that are no such pair.
+
+    Examples
+    --------
+    >>> [float(time) / 3600.0 for time in plain_times_about(low_at=22 * 3600.0, high_at=4 * 3600.0, at=1 * 3600.0)]
+    [-2.0, 4.0]
+    """
+    rise, fall = np.mod(np.subtract(high_at, low_at), DAY), np.mod(np.subtract(low_at, high_at), DAY)
+    rises = np.less(rise, fall)
+    length = np.where(rises, rise, fall)
+    length = np.where((length > 0.0) & (length < LONGEST_PAIR), length, np.nan)
+    start = at - np.mod(np.subtract(at, np.where(rises, low_at, high_at)), DAY)
+    return np.where(rises, start, start + length), np.where(rises, start + length, start)
+
+
 def elapsed_part(*, low_at: Array, high_at: Array, at: Array) -> Array:
     """Part of the time from low to high water at which a moment stands.
 
