@@ -3,7 +3,7 @@
 Everything is loaded when first used; `questions()` lists what can be asked.
 """
 
-import os.path
+from pathlib import Path
 from typing import Any
 
 _PUBLIC = {
@@ -41,7 +41,7 @@ def __getattr__(name: str) -> Any:
         found = getattr(import_module(_PUBLIC[name]), "VERSION" if name == "__version__" else name)
     elif name.endswith(("Answer", "Read")):
         found = getattr(import_module("anchorcalc.answering.answers"), name)
-    elif name.isidentifier() and os.path.exists(os.path.join(os.path.dirname(__file__), "catalogue", f"{name}.py")):
+    elif name.isidentifier() and Path(__file__).with_name("catalogue").joinpath(f"{name}.py").exists():
         found = import_module("anchorcalc.doors.python").function_of(name)
     else:
         raise AttributeError(f"module 'anchorcalc' has no attribute {name!r}")

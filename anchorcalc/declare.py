@@ -133,7 +133,8 @@ def require(name: str, condition: Callable[..., Any]) -> Require:
 
 
 NOT_ON_THE_BOTTOM = refuse(
-    "rode_out", lambda *, rode_out, depth, bow_height: rode_out <= depth + bow_height,
+    "rode_out",
+    lambda *, rode_out, depth, bow_height: rode_out <= depth + bow_height,
     why="is not longer than the height of the roller above the seabed (depth + bow_height): the anchor is not on the bottom",
     would_do="more rode than depth + bow_height",
 )
@@ -191,7 +192,10 @@ def _field(*, name: str, hint: Any, optional: bool) -> Field:
     side = next((mark for mark in getattr(hint, "__metadata__", ()) if isinstance(mark, Side)), None)
     kind = next((mark for mark in getattr(hint, "__metadata__", ()) if isinstance(mark, Kind)), None)
     bare = get_args(hint)[0] if get_origin(hint) is Annotated else hint
-    many, choices, row, fields = False, (), None, ()
+    many = False
+    choices: tuple[str, ...] = ()
+    row: type[msgspec.Struct] | None = None
+    fields: tuple[Field, ...] = ()
     for part in get_args(bare) if NoneType in get_args(bare) else ():
         if part is not NoneType:
             inner = _field(name=name, hint=part, optional=True)
@@ -249,11 +253,24 @@ class Question:
     """
 
     def __init__(
-        self, *, title: str, solve: Callable[..., dict[str, Any]], results: type[msgspec.Struct], headline: Callable[[Shown, Values], str],
-        working: Callable[[Shown, Values], Iterable[str]], sources: tuple[str, ...], asks: tuple[str, ...], examples: tuple[dict[str, Any], ...],
-        cautions: tuple[Warn, ...] = (), refuses: tuple[Refuse, ...] = (), moves: Mapping[str, str] | None = None,
-        derives: tuple[Derivation, ...] = (), one_of: tuple[tuple[str, ...], ...] = (), one_of_may: bool = False,
-        pairs: tuple[tuple[str, ...], ...] = (), requires: tuple[Require, ...] = (),
+        self,
+        *,
+        title: str,
+        solve: Callable[..., dict[str, Any]],
+        results: type[msgspec.Struct],
+        headline: Callable[[Shown, Values], str],
+        working: Callable[[Shown, Values], Iterable[str]],
+        sources: tuple[str, ...],
+        asks: tuple[str, ...],
+        examples: tuple[dict[str, Any], ...],
+        cautions: tuple[Warn, ...] = (),
+        refuses: tuple[Refuse, ...] = (),
+        moves: Mapping[str, str] | None = None,
+        derives: tuple[Derivation, ...] = (),
+        one_of: tuple[tuple[str, ...], ...] = (),
+        one_of_may: bool = False,
+        pairs: tuple[tuple[str, ...], ...] = (),
+        requires: tuple[Require, ...] = (),
     ) -> None:
         self.name = solve.__module__.rpartition(".")[2]
         self.doc = (sys.modules[solve.__module__].__doc__ or title).strip()
@@ -279,8 +296,8 @@ class Question:
             for extra in (*given_by[name].needs, *given_by[name].takes) if name in given_by else ():
                 if extra not in needs and extra not in done:
                     done.add(extra)
-                    need = "usual" if extra in given_by[name].takes and TERMS[extra].usual is not None else "may"
-                    yield Input(name=extra, term=TERMS[extra], need=need, direct=False)
+                    usual = extra in given_by[name].takes and TERMS[extra].usual is not None
+                    yield Input(name=extra, term=TERMS[extra], need="usual" if usual else "may", direct=False)
 
     @property
     def takes_no_range(self) -> frozenset[str]:
@@ -299,7 +316,39 @@ class Question:
 
 
 __all__ = [
-    "Angle", "Area", "Array", "Asked", "Clock", "Count", "Derivation", "Factor", "Field", "Force", "Input", "Length", "Mass", "May", "NOT_ON_THE_BOTTOM",
-    "Question", "Ratio", "Refuse", "Require", "Shown", "Side", "Size", "Speed", "Time", "Usual", "Values", "Warn", "down", "fields_of", "near", "refuse", "require",
-    "told",    "up", "warn",
+    "Angle",
+    "Area",
+    "Array",
+    "Asked",
+    "Clock",
+    "Count",
+    "Derivation",
+    "Factor",
+    "Field",
+    "Force",
+    "Input",
+    "Length",
+    "Mass",
+    "May",
+    "NOT_ON_THE_BOTTOM",
+    "Question",
+    "Ratio",
+    "Refuse",
+    "Require",
+    "Shown",
+    "Side",
+    "Size",
+    "Speed",
+    "Time",
+    "Usual",
+    "Values",
+    "Warn",
+    "down",
+    "fields_of",
+    "near",
+    "refuse",
+    "require",
+    "told",
+    "up",
+    "warn",
 ]

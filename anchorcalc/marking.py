@@ -14,7 +14,13 @@ MARKS_GROUPS = (("mark_interval",), ("marks",))
 
 
 def mark_results(
-    *, rode_out: Array, chain: Array, marks_from: Array, mark_interval: Array | None, marks: Any, height: Array | None,
+    *,
+    rode_out: Array,
+    chain: Array,
+    marks_from: Array,
+    mark_interval: Array | None,
+    marks: Any,
+    height: Array | None,
 ) -> dict[str, Any]:
     """Return where a length of rode stands among its marks, and the scope at the mark to stop at."""
     before_marks = np.where(np.equal(marks_from, CHAIN_END), chain, 0.0)

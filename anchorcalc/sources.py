@@ -11,7 +11,8 @@ UNITS = "Exact units: international foot and pound (85 FR 62698) and nautical mi
 
 ABYC_H40 = (
     "ABYC H-40 (7/03), Table 1, design loads by length and beam, 30-knot column × wind² "
-    "[20, 30, 40, 50 ft: reproduction; other rows and beams: memory].")
+    "[20, 30, 40, 50 ft: reproduction; other rows and beams: memory]."
+)
 BEYOND_DESIGN_TABLE = "Beyond ABYC H-40 Table 1: last row × length² or × beam; multihulls by the beams of sailing boats [own estimate]."
 WIND_DRAG = "Drag coefficient bow to wind 0.7 ± 15 % (sail): A. Grée, book on anchoring [reproduction]; 0.9 (motor, multihull) [own estimate]."
 FRONTAL_AREA = "Frontal area 0.25 (sail, multihull) or 0.30 (motor) of length × beam, a third either way [own estimate]."
@@ -24,7 +25,8 @@ NYLON = "Strength and mass of three-strand nylon: Cordage Institute figures; oth
 OTHER_ROPE = "Other rope: braided nylon as three-strand, polyester 0.85 and polypropylene 0.6 of it [memory, on the safe side]."
 ROPE_FACTORS = (
     "What knots (half), wet (three quarters) and 10 years (a quarter) leave of nylon: rope-strength page, M. Constantino, The Knot Handbook, p. 15, "
-    "and break tests of a sailing consumer magazine [read].")
+    "and break tests of a sailing consumer magazine [read]."
+)
 ROPE_STRETCH = "Stretch of worked three-strand nylon, 15 to 20 % at a fifth of its breaking load: rope handbooks [memory]."
 SHACKLE_RULE = "Shackle of unknown steel: 3·D² short tons, D in inches, old Navy rule on a formula page [read]; of two figures the lesser."
 FORGED_SHACKLE = "Forged shackle stamped to US Federal Specification RR-C-271D, as quoted in a utility's material standard [reproduction]."
@@ -33,19 +35,25 @@ HIGH_HOLDING_CREDIT = "A third more mass for ordinary anchors: Special Service C
 UFC_HOLDING = "Holding of a pivoting fluke: UFC 4-159-03 (2005), eq. (26) [read], Table 5-3 [memory], ± 30 %; tested from 100 lb upwards."
 HOLDING_BANDS = (
     "Holding of other kinds, and under 100 lb: bands of common practice, no source; shares of firm sand for mud, clay, gravel: passagemaking "
-    "magazine, Anchor math and management, part 2 [read].")
+    "magazine, Anchor math and management, part 2 [read]."
+)
 HOLDING_BY_SCOPE = "Share of the flat pull by scope: D. Casey, magazine article on scope, ± 10 points [reproduction]."
 WINDLASS = "Windlass: IACS UR A3 (Rev. 1, 2019), 3.1.2 and 3.1.3, a rule for ships [read; continuous pull 37.5·d² N: memory]."
 MANUAL_HANDLING = "By hand up to 23 kg: load constant of the revised NIOSH lifting equation [memory]."
 ARCHIMEDES = "Weight in water: Archimedes; steel 7850, sea water 1025 kg/m³, general tables [computed]."
 BOLLARD_PULL = (
     "Bollard pull, the least of: 20 lbf a horsepower [common practice], BHP × 0.9 × 1.10/100 t from a captain's formula sheet [read], "
-    "62.72·(SHP·D/12)^0.67 lbf [reproduction]; a half of it astern [memory].")
-HALF_COSINE_TIDE = "Height between low and high water as half a cosine: Australian Hydrographic Service method, good for rises and falls of 5 to 7 hours [read]."
+    "62.72·(SHP·D/12)^0.67 lbf [reproduction]; a half of it astern [memory]."
+)
+HALF_COSINE_TIDE = (
+    "Height between low and high water as half a cosine: Australian Hydrographic Service method, good for rises and falls of 5 to 7 hours [read]."
+)
 RULE_OF_TWELFTHS = "Rule of twelfths (1, 2, 3, 3, 2, 1): common practice, as printed in a yachting almanac glossary [read]."
 LAMI = "Two rodes share a load by the triangle of forces (Lami's theorem): statics; multiples as in published sling tables [read]."
 ONE_ANCHOR_AT_A_TIME = "Above 170 degrees of spread she lies to one anchor at a time: common practice, no source."
 BEACH_SLOPE = "Even slope of the beach: trigonometry; nothing published."
-WATCH_CIRCLE = "Watch circle: taut-line circle, antenna and twice the 95 % error of a fix; rule and rates of error measured on simulated nights of this library."
+WATCH_CIRCLE = (
+    "Watch circle: taut-line circle, antenna and twice the 95 % error of a fix; rule and rates of error measured on simulated nights of this library."
+)
 WGS84 = "Local metres on the WGS 84 ellipsoid (a = 6 378 137 m, 1/f = 298.257223563), checked against a general geodesy library to 1 mm [computed]."
 TIME_TO_DRIFT = "Time = distance over speed, less the room that the rode and the boat take: kinematics; common practice, no source."

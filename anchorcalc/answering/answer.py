@@ -24,8 +24,15 @@ from anchorcalc.vocabulary import TERMS
 
 
 def answer(
-    question: Question, asked: Mapping[str, Any], *, boat: Mapping[str, Any] | None = None, before: Mapping[str, Any] | None = None,
-    units: str | None = None, notes: tuple[str, ...] = (), cautions: tuple[Caution, ...] = (), left_aside: tuple[LeftAside, ...] = (),
+    question: Question,
+    asked: Mapping[str, Any],
+    *,
+    boat: Mapping[str, Any] | None = None,
+    before: Mapping[str, Any] | None = None,
+    units: str | None = None,
+    notes: tuple[str, ...] = (),
+    cautions: tuple[Caution, ...] = (),
+    left_aside: tuple[LeftAside, ...] = (),
 ) -> Answer:
     """Return the answer to a question for given inputs.
 
@@ -47,10 +54,16 @@ def answer(
     values = _at_corner(admitted, found, corner) if corners else {**admitted.values, **found}
     said = {name: _text_at(name, admitted, values) for name in admitted.taken}
     return answer_class(question)(
-        status="answered", question=question.name, headline=question.headline(SimpleNamespace(**said, **_beside(said, builder.shown)), values),
-        results=results, read=read_class(question)(**{name: _read(name, admitted, values) for name in admitted.taken if name in question.inputs}),
+        status="answered",
+        question=question.name,
+        headline=question.headline(SimpleNamespace(**said, **_beside(said, builder.shown)), values),
+        results=results,
+        read=read_class(question)(**{name: _read(name, admitted, values) for name in admitted.taken if name in question.inputs}),
         working=tuple(_working(question, admitted, SimpleNamespace(**said, **_beside(said, builder.exact)), values, notes)),
-        cautions=(*cautions, *_warnings(question, {**admitted.values, **found})), sources=question.sources, version=VERSION, left_aside=left_aside,
+        cautions=(*cautions, *_warnings(question, {**admitted.values, **found})),
+        sources=question.sources,
+        version=VERSION,
+        left_aside=left_aside,
     )
 
 

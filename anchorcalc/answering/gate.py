@@ -36,7 +36,11 @@ class Admitted(msgspec.Struct, kw_only=True):
 
 
 def admit(
-    question: Question, asked: Mapping[str, Any], *, boat: Mapping[str, Any] | None = None, before: Mapping[str, Any] | None = None,
+    question: Question,
+    asked: Mapping[str, Any],
+    *,
+    boat: Mapping[str, Any] | None = None,
+    before: Mapping[str, Any] | None = None,
     units: str | None = None,
 ) -> Admitted:
     """Return the inputs of a question in SI.
@@ -130,7 +134,9 @@ def _alternatives(question: Question, taken: dict[str, Taken], origins: dict[str
     alike = [group for group, rank in zip(question.one_of, ranks, strict=True) if rank == min(ranks) != 9]
     if len(alike) > 1:
         name = next(name for name in alike[1] if name in taken)
-        yield fault(name, "contradiction", taken[name].text, f"was given beside {alike[0][0]}", f"one of the two ({' or '.join(group[0] for group in alike)})")
+        yield fault(
+            name, "contradiction", taken[name].text, f"was given beside {alike[0][0]}", f"one of the two ({' or '.join(group[0] for group in alike)})"
+        )
 
 
 # --- ranges -------------------------------------------------------------------------------------------------------------------------
@@ -141,11 +147,25 @@ def _corners(question: Question, admitted: Admitted, faults: list[Fault]) -> Non
     ranges = tuple(name for name, one in admitted.taken.items() if one.is_range)
     for name in ranges:
         if name in question.takes_no_range:
-            faults.append(fault(name, "range_not_taken", admitted.taken[name].text, "moves an answer both ways, so neither end is the safe one",
-                                f"one value, such as {TERMS[name].would_do},"))
+            faults.append(
+                fault(
+                    name,
+                    "range_not_taken",
+                    admitted.taken[name].text,
+                    "moves an answer both ways, so neither end is the safe one",
+                    f"one value, such as {TERMS[name].would_do},",
+                )
+            )
     if len(ranges) > RANGES_AT_MOST:
-        faults.append(fault(ranges[-1], "too_many_ranges", admitted.taken[ranges[-1]].text, f"is one range more than the {RANGES_AT_MOST} that can be taken",
-                            "one value"))
+        faults.append(
+            fault(
+                ranges[-1],
+                "too_many_ranges",
+                admitted.taken[ranges[-1]].text,
+                f"is one range more than the {RANGES_AT_MOST} that can be taken",
+                "one value",
+            )
+        )
         ranges = ranges[:RANGES_AT_MOST]
     for name, one in admitted.taken.items():
         admitted.values[name] = one.low.seconds if TERMS[name].kind is CLOCK else one.low
@@ -191,7 +211,11 @@ def _fill(question: Question, admitted: Admitted, refused: set[str], faults: lis
     for pair in question.pairs:
         if any(name in admitted.taken for name in pair):
             faults.extend(TERMS[name].missing() for name in pair if name not in admitted.taken and name not in refused)
-    if question.one_of and not question.one_of_may and not any(all(name in admitted.values or name in refused for name in group) for group in question.one_of):
+    if (
+        question.one_of
+        and not question.one_of_may
+        and not any(all(name in admitted.values or name in refused for name in group) for group in question.one_of)
+    ):
         faults.extend(TERMS[name].missing() for name in question.one_of[0] if name not in admitted.values)
     for name, flag in question.assumable:
         admitted.values[flag] = admitted.origins.get(name) == "assumed"
@@ -262,9 +286,10 @@ def _own(question: Question) -> frozenset[str]:
 
 
 def _origin(origins: Mapping[str, Origin], used: Mapping[str, Any]) -> Origin:
-    for origin in ("asked", "before", "boat"):
+    told: tuple[Origin, ...] = ("asked", "before", "boat")
+    for origin in told:
         if any(origins.get(name) == origin for name in used):
-            return "asked" if origin == "asked" else origin  # type: ignore[return-value]
+            return origin
     return "assumed"
 
 
@@ -285,11 +310,11 @@ def contradictions(question: Question, admitted: Admitted) -> Iterator[Fault]:
     forms = {name: one.low.form for name, one in admitted.taken.items() if TERMS[name].kind is CLOCK}
     if len(set(forms.values())) > 1:
         last = list(forms)[-1]
-        yield fault(last, "clock_mixed", admitted.taken[last].text, "is written in another form than the other times", "plain times or ISO 8601 for all")
+        yield fault(
+            last, "clock_mixed", admitted.taken[last].text, "is written in another form than the other times", "plain times or ISO 8601 for all"
+        )
         return
     for rule in question.refuses:
         if somewhere(rule.holds(admitted.values)):
             given = admitted.taken[rule.input].text if rule.input in admitted.taken else ""
             yield rule.fault(given=given)
-
-

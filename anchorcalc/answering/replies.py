@@ -1,7 +1,7 @@
 """What comes back: an answer, a question back, a choice, or a plain no. All are values: immutable, comparable, hashable, picklable."""
 
 from functools import cache
-from typing import Any, Literal
+from typing import TYPE_CHECKING, Any, Literal, cast
 
 import msgspec
 
@@ -11,8 +11,12 @@ from anchorcalc.units import kinds
 from anchorcalc.units.quantity import Read, ReadClock, ReadFixes, ReadFlag, ReadLengths, ReadPosition, ReadQuantity, ReadWord
 
 _READ_TYPES: dict[str, type[msgspec.Struct]] = {
-    kinds.WORD.name: ReadWord, kinds.FLAG.name: ReadFlag, kinds.CLOCK.name: ReadClock, kinds.POSITION.name: ReadPosition,
-    kinds.LENGTHS.name: ReadLengths, kinds.FIXES.name: ReadFixes,
+    kinds.WORD.name: ReadWord,
+    kinds.FLAG.name: ReadFlag,
+    kinds.CLOCK.name: ReadClock,
+    kinds.POSITION.name: ReadPosition,
+    kinds.LENGTHS.name: ReadLengths,
+    kinds.FIXES.name: ReadFixes,
 }
 
 
@@ -90,10 +94,18 @@ def read_type(*, name: str) -> type[msgspec.Struct]:
     return _READ_TYPES.get(TERMS[name].kind.name, ReadQuantity)
 
 
-ReadSoFar = msgspec.defstruct(
-    "ReadSoFar", _read_fields(), frozen=True, kw_only=True, omit_defaults=True, module=__name__,
-    namespace={"__doc__": "What was read so far, by term."},
-)
+if TYPE_CHECKING:
+    ReadSoFar = msgspec.Struct
+else:
+    ReadSoFar = msgspec.defstruct(
+        "ReadSoFar",
+        _read_fields(),
+        frozen=True,
+        kw_only=True,
+        omit_defaults=True,
+        module=__name__,
+        namespace={"__doc__": "What was read so far, by term."},
+    )
 
 
 def camel(name: str) -> str:
@@ -105,12 +117,18 @@ def camel(name: str) -> str:
 def read_class(question: Question) -> type[msgspec.Struct]:
     """Return the struct of what a question reads."""
     fields = [
-        (one.name, read_type(name=one.name), msgspec.NODEFAULT) if one.need == "asked" and one.name not in _alternatives(question)
+        (one.name, read_type(name=one.name), msgspec.NODEFAULT)
+        if one.need == "asked" and one.name not in _alternatives(question)
         else (one.name, read_type(name=one.name) | None, None)
         for one in question.inputs.values()
     ]
     return msgspec.defstruct(
-        f"{camel(question.name)}Read", fields, frozen=True, kw_only=True, omit_defaults=True, module="anchorcalc.answering.answers",
+        f"{camel(question.name)}Read",
+        fields,
+        frozen=True,
+        kw_only=True,
+        omit_defaults=True,
+        module="anchorcalc.answering.answers",
         namespace={"__doc__": f"What {question.name} stands on."},
     )
 
@@ -123,11 +141,17 @@ def _alternatives(question: Question) -> frozenset[str]:
 def answer_class(question: Question) -> type[Answer]:
     """Return the struct of a question's answer."""
     constant = Literal[question.name]  # type: ignore[name-defined]
-    return msgspec.defstruct(
-        f"{camel(question.name)}Answer", [("question", constant), ("results", question.results), ("read", read_class(question))], bases=(Answer,),
-        frozen=True, kw_only=True, omit_defaults=True, module="anchorcalc.answering.answers",
+    made = msgspec.defstruct(
+        f"{camel(question.name)}Answer",
+        [("question", constant), ("results", question.results), ("read", read_class(question))],
+        bases=(Answer,),
+        frozen=True,
+        kw_only=True,
+        omit_defaults=True,
+        module="anchorcalc.answering.answers",
         namespace={"__doc__": f"{question.title}: an answer."},
     )
+    return cast(type[Answer], made)
 
 
 Reply = Answer | Needs | Unclear | Cannot

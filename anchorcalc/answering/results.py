@@ -1,5 +1,6 @@
 """SI results to the values of an answer: each at its own worst corner, rounded once when shown."""
 
+import math
 from collections.abc import Mapping
 from typing import Any
 
@@ -33,7 +34,9 @@ class Builder:
             if value is not None:
                 built = self._many(field, value) if field.many else self._one(field, value)
                 if field.many:
-                    self.shown[field.name] = self.exact[field.name] = built if field.kind is LIST else tuple(getattr(one, "shown", one) for one in built)
+                    self.shown[field.name] = self.exact[field.name] = (
+                        built if field.kind is LIST else tuple(getattr(one, "shown", one) for one in built)
+                    )
                 if built is not None:
                     made[field.name] = built
         return made
@@ -65,7 +68,7 @@ class Builder:
             self.shown[field.name] = self.exact[field.name] = word
             return word
         number = float(value)
-        if number != number:
+        if math.isnan(number):
             return None
         if field.kind is CLOCK:
             return self._clock(field, number)
@@ -98,5 +101,3 @@ class Builder:
         shown = text if not days else f"{text} (day {days:+d})"
         self.shown[field.name] = self.exact[field.name] = shown
         return ClockTime(value=text, shown=shown, days=days)
-
-

@@ -2,8 +2,10 @@
 
 import math
 from collections.abc import Callable, Mapping, Sequence
+from datetime import datetime, time
 from difflib import get_close_matches
 from functools import lru_cache
+from itertools import pairwise
 from typing import Any, NamedTuple
 
 from anchorcalc.errors import Code, Fault, fault
@@ -13,7 +15,6 @@ from anchorcalc.units.pints import from_pint, is_pint
 from anchorcalc.units.quantity import Quantity
 from anchorcalc.units.shown import exact_text, tidy
 from anchorcalc.vocabulary.term import Term
-
 
 LONGEST = 200  # characters of one value
 
@@ -60,7 +61,9 @@ def _wrong_dimension(term: Term, given: Any, kind: str) -> Fault:
     units = ", ".join(symbols_of(kind=term.kind.name)[:8])
     if not term.kind.has_unit:
         return fault(term.name, "wrong_dimension", given, f"is a {kind}, not a {term.kind.name}", term.would_do)
-    return fault(term.name, "wrong_dimension", given, f"is a {kind}, not a {term.kind.name}", f"a {term.kind.name} in {units}, such as {term.would_do},")
+    return fault(
+        term.name, "wrong_dimension", given, f"is a {kind}, not a {term.kind.name}", f"a {term.kind.name} in {units}, such as {term.would_do},"
+    )
 
 
 def _from_amount(term: Term, amount: Amount, given: Any) -> Taken | Fault:
@@ -102,7 +105,7 @@ def text_of(*, term: Term, low: float, high: float, unit: str) -> str:
 
 def _number(raw: Any) -> float | None:
     """Return a plain number (also numpy's) as a float."""
-    if isinstance(raw, bool) or isinstance(raw, str | bytes | bytearray):
+    if isinstance(raw, bool | str | bytes | bytearray):
         return None
     if isinstance(raw, int | float):
         return float(raw) if abs(raw) < 1e300 or isinstance(raw, float) else math.inf
@@ -240,7 +243,7 @@ def _list_of_lengths(term: Term, raw: Sequence[Any], given: Any) -> Taken | Faul
     ends = [one for one in taken if isinstance(one, Taken)]
     if not ends or any(one.is_range for one in ends):
         return fault(term.name, "unreadable", given, "is no list of lengths", term.would_do)
-    if any(a.low >= b.low for a, b in zip(ends, ends[1:], strict=False)):
+    if any(a.low >= b.low for a, b in pairwise(ends)):
         return fault(term.name, "contradiction", given, "is not in rising order", term.would_do)
     unit = ends[0].unit
     numbers = ", ".join(f"{tidy(one.low / UNIT[unit].factor):.12g}" for one in ends)
@@ -325,7 +328,7 @@ def _take_flag(term: Term, raw: Any) -> Taken | Fault:
 
 def _take_clock(term: Term, raw: Any) -> Taken | Fault:
     value = raw.get("value") if isinstance(raw, Mapping) else getattr(raw, "value", raw)
-    if hasattr(value, "isoformat"):
+    if isinstance(value, datetime | time):
         value = value.isoformat()
     return _clock(term, value) if isinstance(value, str) else _not_text(term, raw)
 
@@ -354,9 +357,18 @@ def _take_fixes(term: Term, raw: Any) -> Taken | Fault:
 
 
 _TEXT_READERS: dict[str, Callable[[Term, str], Taken | Fault]] = {
-    WORD.name: _word, FLAG.name: _flag, CLOCK.name: _clock, POSITION.name: _position, LENGTHS.name: _lengths, FIXES.name: _fixes,
+    WORD.name: _word,
+    FLAG.name: _flag,
+    CLOCK.name: _clock,
+    POSITION.name: _position,
+    LENGTHS.name: _lengths,
+    FIXES.name: _fixes,
 }
 _TAKERS: dict[str, Callable[[Term, Any], Taken | Fault]] = {
-    WORD.name: _take_word, FLAG.name: _take_flag, CLOCK.name: _take_clock, POSITION.name: _take_position, LENGTHS.name: _take_lengths,
+    WORD.name: _take_word,
+    FLAG.name: _take_flag,
+    CLOCK.name: _take_clock,
+    POSITION.name: _take_position,
+    LENGTHS.name: _take_lengths,
     FIXES.name: _take_fixes,
 }

@@ -1,11 +1,10 @@
 """The catalogue: finds the files beside it, one question each."""
 
+from difflib import get_close_matches
 from functools import cache
 from importlib import import_module
 from pathlib import Path
 from pkgutil import iter_modules
-
-from difflib import get_close_matches
 
 from anchorcalc.declare import Question
 from anchorcalc.errors import UnknownQuestion, fault

@@ -28,7 +28,15 @@ class BowAndStern(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True)
 
 
 def solve(
-    *, slope: Asked, boat_length: Asked, draught: Asked, bow_height: Usual, tide_rise: Usual, tide_fall: Usual, scope: Usual, under_keel: Usual,
+    *,
+    slope: Asked,
+    boat_length: Asked,
+    draught: Asked,
+    bow_height: Usual,
+    tide_rise: Usual,
+    tide_fall: Usual,
+    scope: Usual,
+    under_keel: Usual,
     rode_aboard: May = None,
 ) -> dict[str, Any]:
     """Place the stern where she floats at low water, and the anchor where the rode has its scope at high water."""
@@ -40,7 +48,11 @@ def solve(
     if rode_aboard is not None:
         too_steep = too_steep | np.greater(bow_rode, rode_aboard * (1.0 + 1e-12))
     return {
-        "stern_distance": stern, "anchor_distance": anchor_distance, "bow_rode": bow_rode, "water_at_stern": stern / slope, "too_steep": too_steep,
+        "stern_distance": stern,
+        "anchor_distance": anchor_distance,
+        "bow_rode": bow_rode,
+        "water_at_stern": stern / slope,
+        "too_steep": too_steep,
     }
 
 
@@ -55,24 +67,39 @@ def headline(s: Shown, v: Values) -> str:
 
 def working(s: Shown, v: Values) -> Iterator[str]:
     """Show the sums and the order of work."""
-    yield f"{s.slope.removeprefix('1:')} × ({s.draught} of draught + {s.under_keel} under the keel + {s.tide_fall} of fall) = {s.stern_distance} to the stern"
+    run = s.slope.removeprefix("1:")
+    yield f"{run} × ({s.draught} of draught + {s.under_keel} under the keel + {s.tide_fall} of fall) = {s.stern_distance} to the stern"
     if hasattr(s, "bow_rode"):
         yield f"anchor {s.anchor_distance} out: {s.bow_rode} of rode is {s.scope} there at high water"
         yield "1. Head in slowly; drop the bow anchor where the distance is right, and pay out under way, never past the propeller."
-        yield f"2. Stop with the stern {s.stern_distance} from the edge ({s.water_at_stern} of water there now), snub, and pull to see that the anchor bites."
+        yield f"2. Stop with the stern {s.stern_distance} from the edge ({s.water_at_stern} of water there now), snub, and pull to see it bite."
         yield "3. Take the stern line ashore or drop the stern anchor towards the beach; keep the stern line one that can be slipped."
     else:
         yield f"√(scope² − 1) must be less than {s.slope.removeprefix('1:')} for the rode to gain on the bottom"
 
 
 QUESTION = Question(
-    title="Bow anchor out, stern to the beach", solve=solve, results=BowAndStern, headline=headline, working=working,
-    sources=(sources.BEACH_SLOPE, sources.SCOPE_RULE, sources.KEEL_AT_LOW_WATER), derives=(RODE_ABOARD,),
+    title="Bow anchor out, stern to the beach",
+    solve=solve,
+    results=BowAndStern,
+    headline=headline,
+    working=working,
+    sources=(sources.BEACH_SLOPE, sources.SCOPE_RULE, sources.KEEL_AT_LOW_WATER),
+    derives=(RODE_ABOARD,),
     cautions=(
-        warn(cautions.WASH_ON_BEACH), warn(cautions.BEAM_ON), warn(cautions.NEVER_BY_THE_STERN), warn(cautions.KEEP_RODE_OFF_PROP),
-        warn(cautions.WAIT_AND_CHECK_SET), warn(cautions.LOCAL_RULES),
+        warn(cautions.WASH_ON_BEACH),
+        warn(cautions.BEAM_ON),
+        warn(cautions.NEVER_BY_THE_STERN),
+        warn(cautions.KEEP_RODE_OFF_PROP),
+        warn(cautions.WAIT_AND_CHECK_SET),
+        warn(cautions.LOCAL_RULES),
     ),
-    asks=("bow and stern to the beach", "stern to the beach", "how far out do i drop the bow anchor off the beach", "anchor off the beach with the stern in"),
+    asks=(
+        "bow and stern to the beach",
+        "stern to the beach",
+        "how far out do i drop the bow anchor off the beach",
+        "anchor off the beach with the stern in",
+    ),
     examples=(
         {"slope": "1:10", "boat_length": "8 m", "draught": "0.6 m", "scope": "5:1", "bow_height": "1 m", "tide_rise": "0.5 m"},
         {"slope": "1:20", "boat_length": "24 ft", "draught": "2 ft", "tide_fall": "2 ft", "rode_aboard": "250 ft"},
@@ -80,7 +107,8 @@ QUESTION = Question(
     moves={
         "stern_distance": "+slope +draught +under_keel +tide_fall",
         "anchor_distance": "~slope +draught +under_keel +tide_fall +boat_length +scope +tide_rise +bow_height",
-        "bow_rode": "~slope +draught +under_keel +tide_fall +boat_length +scope +tide_rise +bow_height", "water_at_stern": "+draught +under_keel +tide_fall",
+        "bow_rode": "~slope +draught +under_keel +tide_fall +boat_length +scope +tide_rise +bow_height",
+        "water_at_stern": "+draught +under_keel +tide_fall",
         "too_steep": "~slope +draught +under_keel +tide_fall +boat_length +scope +tide_rise +bow_height -rode_aboard",
     },
 )

@@ -28,7 +28,9 @@ def solve(*, rode_aboard: Asked, bow_height: Usual, tide_rise: Usual, scope: Usu
     depth = depth_at_scope(rode=rode_aboard - reserve, scope=scope, bow_height=bow_height, tide_rise=tide_rise)
     possible = depth > 0.0
     return {
-        "deepest_depth": np.maximum(depth, 0.0), "possible": possible, "deepest_at_high_water": np.where(possible, depth + tide_rise, 0.0),
+        "deepest_depth": np.maximum(depth, 0.0),
+        "possible": possible,
+        "deepest_at_high_water": np.where(possible, depth + tide_rise, 0.0),
     }
 
 
@@ -46,14 +48,27 @@ def working(s: Shown, v: Values) -> Iterator[str]:
 
 
 QUESTION = Question(
-    title="How deep the water may be", solve=solve, results=DeepestAnchorage, headline=headline, working=working,
-    sources=(sources.SCOPE_RULE, sources.SCOPE_WORDS), derives=(RODE_ABOARD,),
+    title="How deep the water may be",
+    solve=solve,
+    results=DeepestAnchorage,
+    headline=headline,
+    working=working,
+    sources=(sources.SCOPE_RULE, sources.SCOPE_WORDS),
+    derives=(RODE_ABOARD,),
     refuses=(
-        refuse("reserve", lambda *, reserve, rode_aboard: reserve >= rode_aboard, why="is as much as all the rode aboard", would_do="less than rode_aboard"),
+        refuse(
+            "reserve",
+            lambda *, reserve, rode_aboard: reserve >= rode_aboard,
+            why="is as much as all the rode aboard",
+            would_do="less than rode_aboard",
+        ),
     ),
     cautions=(warn(cautions.DEPTH_AT_BOAT_NOT_ANCHOR), warn(cautions.BOW_PITCH), warn(cautions.LOCAL_RULES)),
     asks=("how deep can i anchor", "what depth is too deep for us", "deepest water", "deepest spot i can anchor in", "maximum depth for my rode"),
-    examples=({"rode_aboard": "105 ft", "bow_height": "2 ft", "tide_rise": "3 ft"}, {"chain": "10 m", "line": "50 m", "scope": "5:1", "reserve": "2 m"}),
+    examples=(
+        {"rode_aboard": "105 ft", "bow_height": "2 ft", "tide_rise": "3 ft"},
+        {"chain": "10 m", "line": "50 m", "scope": "5:1", "reserve": "2 m"},
+    ),
     moves={
         "deepest_depth": "+rode_aboard +chain +line -bow_height -tide_rise -scope -reserve",
         "possible": "+rode_aboard +chain +line -bow_height -tide_rise -scope -reserve",

@@ -40,7 +40,15 @@ def moments(fixes: Any) -> Any:
 
 
 def solve(
-    *, anchor_at: Asked, fixes: Asked, rode_out: Asked, depth: Asked, boat_length: Asked, bow_height: Usual, tide_fall: Usual, antenna_from_bow: Asked,
+    *,
+    anchor_at: Asked,
+    fixes: Asked,
+    rode_out: Asked,
+    depth: Asked,
+    boat_length: Asked,
+    bow_height: Usual,
+    tide_fall: Usual,
+    antenna_from_bow: Asked,
     position_error: Usual,
 ) -> dict[str, Any]:
     """Judge the track of one boat; ranges of the circle's inputs are judged each by each."""
@@ -50,8 +58,14 @@ def solve(
     corners = np.broadcast_arrays(bow_radius, antenna_from_bow, position_error)
     checks = [
         drag_check(
-            at=at, latitude=places[:, 0], longitude=places[:, 1], anchor_latitude=np.radians(anchor_at.latitude),
-            anchor_longitude=np.radians(anchor_at.longitude), bow_radius=float(bow), antenna_from_bow=float(antenna), position_error=float(error),
+            at=at,
+            latitude=places[:, 0],
+            longitude=places[:, 1],
+            anchor_latitude=np.radians(anchor_at.latitude),
+            anchor_longitude=np.radians(anchor_at.longitude),
+            bow_radius=float(bow),
+            antenna_from_bow=float(antenna),
+            position_error=float(error),
         )
         for bow, antenna, error in zip(*(corner.ravel() for corner in corners), strict=True)
     ]
@@ -83,21 +97,43 @@ def working(s: Shown, v: Values) -> Iterator[str]:
 
 
 QUESTION = Question(
-    title="Whether she is dragging", solve=solve, results=DragCheck, headline=headline, working=working, sources=(sources.WATCH_CIRCLE, sources.WGS84, sources.TAUT_LINE),
-    derives=(ANTENNA_FROM_BOW,), refuses=(NOT_ON_THE_BOTTOM,),
+    title="Whether she is dragging",
+    solve=solve,
+    results=DragCheck,
+    headline=headline,
+    working=working,
+    sources=(sources.WATCH_CIRCLE, sources.WGS84, sources.TAUT_LINE),
+    derives=(ANTENNA_FROM_BOW,),
+    refuses=(NOT_ON_THE_BOTTOM,),
     cautions=(
-        warn(cautions.INSIDE_CIRCLE_BLIND), warn(cautions.STRETCH), warn(cautions.WAIT_AND_CHECK_SET),
+        warn(cautions.INSIDE_CIRCLE_BLIND),
+        warn(cautions.STRETCH),
+        warn(cautions.WAIT_AND_CHECK_SET),
         warn(cautions.DRIES_AT_LOW_WATER, lambda *, tide_fall, depth: at_least(tide_fall, depth)),
     ),
     asks=("am i dragging", "is she dragging", "has the anchor moved", "are we dragging", "is the anchor holding by these positions"),
     examples=(
-        {"anchor_at": "59.314 N, 18.912 E", "fixes": "14:00 59.3142 N 18.9120 E; 14:10 59.3143 N 18.9123 E", "rode_out": "30 m", "depth": "5 m", "boat_length": "9 m"},
-        {"anchor_at": "59 18.84 N 18 54.72 E", "fixes": "02:00 59 18.88 N 18 54.72 E; 02:05 59 18.90 N 18 54.72 E; 02:10 59 18.92 N 18 54.72 E",
-         "rode_out": "100 ft", "depth": "15 ft", "boat_length": "30 ft"},
+        {
+            "anchor_at": "59.314 N, 18.912 E",
+            "fixes": "14:00 59.3142 N 18.9120 E; 14:10 59.3143 N 18.9123 E",
+            "rode_out": "30 m",
+            "depth": "5 m",
+            "boat_length": "9 m",
+        },
+        {
+            "anchor_at": "59 18.84 N 18 54.72 E",
+            "fixes": "02:00 59 18.88 N 18 54.72 E; 02:05 59 18.90 N 18 54.72 E; 02:10 59 18.92 N 18 54.72 E",
+            "rode_out": "100 ft",
+            "depth": "15 ft",
+            "boat_length": "30 ft",
+        },
     ),
     moves={
         "dragging": "-rode_out +depth +bow_height -tide_fall -boat_length -antenna_from_bow -position_error",
-        "watch_radius": "+rode_out -depth -bow_height +tide_fall +boat_length +antenna_from_bow +position_error", "farthest": "",
-        "outside": "-rode_out +depth +bow_height -tide_fall -boat_length -antenna_from_bow -position_error", "drift_speed": "", "drift_bearing": "",
+        "watch_radius": "+rode_out -depth -bow_height +tide_fall +boat_length +antenna_from_bow +position_error",
+        "farthest": "",
+        "outside": "-rode_out +depth +bow_height -tide_fall -boat_length -antenna_from_bow -position_error",
+        "drift_speed": "",
+        "drift_bearing": "",
     },
 )

@@ -40,7 +40,12 @@ def working(s: Shown, v: Values) -> Iterator[str]:
 
 
 QUESTION = Question(
-    title="Angle of the line and scope", solve=solve, results=LineAngle, headline=headline, working=working, sources=(sources.SINE_RULE,),
+    title="Angle of the line and scope",
+    solve=solve,
+    results=LineAngle,
+    headline=headline,
+    working=working,
+    sources=(sources.SINE_RULE,),
     one_of=(("angle",), ("scope",)),
     cautions=(warn(cautions.STRETCH),),
     asks=("what angle does the line make", "angle of the rode", "what scope is that angle", "scope from the angle of the line"),

@@ -29,7 +29,15 @@ class MarkPlan(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
 
 
 def solve(
-    *, rode_aboard: Asked, mark_interval: May = None, marks: May = None, marks_from: Usual, bow_height: Usual, scope: Usual, chain: Usual, reserve: Usual,
+    *,
+    rode_aboard: Asked,
+    mark_interval: May = None,
+    marks: May = None,
+    marks_from: Usual,
+    bow_height: Usual,
+    scope: Usual,
+    chain: Usual,
+    reserve: Usual,
 ) -> dict[str, Any]:
     """Turn each mark's length into depth at high water."""
     first = np.where(np.equal(marks_from, CHAIN_END), chain, 0.0)
@@ -41,7 +49,12 @@ def solve(
         lengths = [first + length for length in marks]
     return {
         "plan": tuple(
-            {"mark": count, "rode_out": length, "deepest_depth": np.maximum(length / scope - bow_height, 0.0), "when": length <= usable * (1.0 + 1e-9)}
+            {
+                "mark": count,
+                "rode_out": length,
+                "deepest_depth": np.maximum(length / scope - bow_height, 0.0),
+                "when": length <= usable * (1.0 + 1e-9),
+            }
             for count, length in enumerate(lengths, start=1)
         )
     }
@@ -52,7 +65,9 @@ def headline(s: Shown, v: Values) -> str:
     if not s.plan:
         return "No mark comes before the end of the rode that can go out."
     last = s.plan[-1]
-    return f"{len(s.plan)} marks; the last, mark {last.mark.shown} at {last.rode_out.shown}, serves {last.deepest_depth.shown} of water at high water."
+    return (
+        f"{len(s.plan)} marks; the last, mark {last.mark.shown} at {last.rode_out.shown}, serves {last.deepest_depth.shown} of water at high water."
+    )
 
 
 def working(s: Shown, v: Values) -> Iterator[str]:
@@ -63,15 +78,33 @@ def working(s: Shown, v: Values) -> Iterator[str]:
 
 
 QUESTION = Question(
-    title="Plan of the marks", solve=solve, results=MarkPlan, headline=headline, working=working, sources=(sources.SCOPE_RULE, sources.MARKS_ON_RODE),
-    derives=(RODE_ABOARD,), one_of=MARKS_GROUPS,
+    title="Plan of the marks",
+    solve=solve,
+    results=MarkPlan,
+    headline=headline,
+    working=working,
+    sources=(sources.SCOPE_RULE, sources.MARKS_ON_RODE),
+    derives=(RODE_ABOARD,),
+    one_of=MARKS_GROUPS,
     refuses=(
-        refuse("mark_interval", lambda *, mark_interval, rode_aboard: rode_aboard / mark_interval > MOST_MARKS,
-               why=f"makes more than {MOST_MARKS} marks", would_do="marks farther apart"),
-        refuse("reserve", lambda *, reserve, rode_aboard: reserve >= rode_aboard, why="is as much as all the rode aboard", would_do="less than rode_aboard"),
+        refuse(
+            "mark_interval",
+            lambda *, mark_interval, rode_aboard: rode_aboard / mark_interval > MOST_MARKS,
+            why=f"makes more than {MOST_MARKS} marks",
+            would_do="marks farther apart",
+        ),
+        refuse(
+            "reserve",
+            lambda *, reserve, rode_aboard: reserve >= rode_aboard,
+            why="is as much as all the rode aboard",
+            would_do="less than rode_aboard",
+        ),
     ),
     cautions=(warn(cautions.BOW_PITCH), warn(cautions.FINGERS_AND_TURN)),
     asks=("mark plan", "table of marks", "what depth is each mark good for", "make me a table of my marks", "list of marks and depths"),
-    examples=({"rode_aboard": "60 m", "mark_interval": "10 m", "scope": "5:1"}, {"chain": "20 ft", "line": "150 ft", "marks": "30, 60, 100 ft", "marks_from": "chain_end"}),
+    examples=(
+        {"rode_aboard": "60 m", "mark_interval": "10 m", "scope": "5:1"},
+        {"chain": "20 ft", "line": "150 ft", "marks": "30, 60, 100 ft", "marks_from": "chain_end"},
+    ),
     moves={"plan": "+mark_interval +chain -scope -bow_height"},
 )

@@ -28,7 +28,14 @@ class MarkToStopAt(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True
 
 
 def solve(
-    *, mark_interval: May = None, marks: May = None, rode_out: Asked, chain: Usual, marks_from: Usual, depth: May = None, bow_height: May = None,
+    *,
+    mark_interval: May = None,
+    marks: May = None,
+    rode_out: Asked,
+    chain: Usual,
+    marks_from: Usual,
+    depth: May = None,
+    bow_height: May = None,
     tide_rise: May = None,
 ) -> dict[str, Any]:
     """Count the marks in the length that goes out."""
@@ -53,8 +60,15 @@ def working(s: Shown, v: Values) -> Iterator[str]:
 
 
 QUESTION = Question(
-    title="At which mark to stop", solve=solve, results=MarkToStopAt, headline=headline, working=working, sources=(sources.MARKS_ON_RODE, sources.SCOPE_RULE),
-    derives=(RODE_OUT,), one_of=MARKS_GROUPS, refuses=(NOT_ON_THE_BOTTOM,),
+    title="At which mark to stop",
+    solve=solve,
+    results=MarkToStopAt,
+    headline=headline,
+    working=working,
+    sources=(sources.MARKS_ON_RODE, sources.SCOPE_RULE),
+    derives=(RODE_OUT,),
+    one_of=MARKS_GROUPS,
+    refuses=(NOT_ON_THE_BOTTOM,),
     cautions=(warn(cautions.FINGERS_AND_TURN),),
     asks=("at which mark do i stop", "which mark", "what mark on the line", "which knot do i stop at", "how many marks"),
     examples=(

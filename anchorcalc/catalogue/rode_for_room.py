@@ -24,7 +24,14 @@ class RodeForRoom(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True)
 
 
 def _turns(
-    *, depth: Any, bow_height: Any, tide_rise: Any, tide_fall: Any, distance: Any, margin: Any, boat_length: Any,
+    *,
+    depth: Any,
+    bow_height: Any,
+    tide_rise: Any,
+    tide_fall: Any,
+    distance: Any,
+    margin: Any,
+    boat_length: Any,
 ) -> Any:
     """Say whether deeper water would raise the scope: in a very narrow place with much tide."""
     room = distance - margin - boat_length
@@ -32,7 +39,15 @@ def _turns(
 
 
 def solve(
-    *, distance: Asked, boat_length: Asked, depth: Asked, bow_height: Usual, tide_rise: Usual, tide_fall: Usual, margin: Usual, scope: Usual,
+    *,
+    distance: Asked,
+    boat_length: Asked,
+    depth: Asked,
+    bow_height: Usual,
+    tide_rise: Usual,
+    tide_fall: Usual,
+    margin: Usual,
+    scope: Usual,
 ) -> dict[str, Any]:
     """Turn the taut-line circle round: from room to rode."""
     room = distance - margin - boat_length
@@ -58,20 +73,52 @@ def working(s: Shown, v: Values) -> Iterator[str]:
     yield f"{s.longest_rode} / ({s.depth} of water + {s.bow_height} of bow height + {s.tide_rise} of tide) = {s.scope_there}"
 
 
-_NARROW = {"why": "raises the scope at one end and lowers it at the other in a place this narrow", "would_do": "one value", "code": "range_not_taken"}
+_NARROW: dict[str, Any] = {
+    "why": "raises the scope at one end and lowers it at the other in a place this narrow",
+    "would_do": "one value",
+    "code": "range_not_taken",
+}
 
 QUESTION = Question(
-    title="How much rode there is room for", solve=solve, results=RodeForRoom, headline=headline, working=working,
+    title="How much rode there is room for",
+    solve=solve,
+    results=RodeForRoom,
+    headline=headline,
+    working=working,
     sources=(sources.TAUT_LINE, sources.SCOPE_RULE),
     refuses=(
-        refuse("depth", lambda *, depth_ranged, depth, bow_height, tide_rise, tide_fall, distance, margin, boat_length: _turns(
-            depth=depth, bow_height=bow_height, tide_rise=tide_rise, tide_fall=tide_fall, distance=distance, margin=margin, boat_length=boat_length), **_NARROW),
-        refuse("bow_height", lambda *, bow_height_ranged, depth, bow_height, tide_rise, tide_fall, distance, margin, boat_length: _turns(
-            depth=depth, bow_height=bow_height, tide_rise=tide_rise, tide_fall=tide_fall, distance=distance, margin=margin, boat_length=boat_length), **_NARROW),
+        refuse(
+            "depth",
+            lambda *, depth_ranged, depth, bow_height, tide_rise, tide_fall, distance, margin, boat_length: _turns(
+                depth=depth,
+                bow_height=bow_height,
+                tide_rise=tide_rise,
+                tide_fall=tide_fall,
+                distance=distance,
+                margin=margin,
+                boat_length=boat_length,
+            ),
+            **_NARROW,
+        ),
+        refuse(
+            "bow_height",
+            lambda *, bow_height_ranged, depth, bow_height, tide_rise, tide_fall, distance, margin, boat_length: _turns(
+                depth=depth,
+                bow_height=bow_height,
+                tide_rise=tide_rise,
+                tide_fall=tide_fall,
+                distance=distance,
+                margin=margin,
+                boat_length=boat_length,
+            ),
+            **_NARROW,
+        ),
     ),
     cautions=(
-        warn(cautions.DRIES_AT_LOW_WATER, lambda *, tide_fall, depth: at_least(tide_fall, depth)), warn(cautions.STRETCH),
-        warn(cautions.DEPTH_AT_BOAT_NOT_ANCHOR), warn(cautions.LOCAL_RULES),
+        warn(cautions.DRIES_AT_LOW_WATER, lambda *, tide_fall, depth: at_least(tide_fall, depth)),
+        warn(cautions.STRETCH),
+        warn(cautions.DEPTH_AT_BOAT_NOT_ANCHOR),
+        warn(cautions.LOCAL_RULES),
     ),
     asks=("how much rode is there room for", "most i can veer", "longest rode before i hit", "what scope fits in here", "is there room for 5:1"),
     examples=(

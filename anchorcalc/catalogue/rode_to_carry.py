@@ -30,9 +30,17 @@ def working(s: Shown, v: Values) -> Iterator[str]:
 
 
 QUESTION = Question(
-    title="What length of rode to carry", solve=solve, results=RodeToCarry, working=working, sources=(sources.SCOPE_RULE, sources.SCOPE_WORDS),
-    headline=lambda s, v: f"Carry {s.rode_aboard} of rode, chain and line.", cautions=(warn(cautions.BOW_PITCH), warn(cautions.BITTER_END)),
+    title="What length of rode to carry",
+    solve=solve,
+    results=RodeToCarry,
+    working=working,
+    sources=(sources.SCOPE_RULE, sources.SCOPE_WORDS),
+    headline=lambda s, v: f"Carry {s.rode_aboard} of rode, chain and line.",
+    cautions=(warn(cautions.BOW_PITCH), warn(cautions.BITTER_END)),
     asks=("what length of rode to carry", "how much rode should i buy", "how long should my anchor line be", "how much rope do i need for my boat"),
-    examples=({"depth": "12 m", "bow_height": "1.2 m", "scope": "5:1", "reserve": "3 m"}, {"depth": "15 ft", "bow_height": "3 ft", "tide_rise": "8 ft"}),
+    examples=(
+        {"depth": "12 m", "bow_height": "1.2 m", "scope": "5:1", "reserve": "3 m"},
+        {"depth": "15 ft", "bow_height": "3 ft", "tide_rise": "8 ft"},
+    ),
     moves={"rode_aboard": "+depth +bow_height +tide_rise +scope +reserve", "total_height": "+depth +bow_height +tide_rise"},
 )

@@ -33,8 +33,17 @@ class RodeToLetOut(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True
 
 
 def solve(
-    *, depth: Asked, bow_height: Usual, tide_rise: Usual, scope: Usual, chain: Usual, rode_aboard: May = None, reserve: Usual,
-    mark_interval: May = None, marks: May = None, marks_from: May = None,
+    *,
+    depth: Asked,
+    bow_height: Usual,
+    tide_rise: Usual,
+    scope: Usual,
+    chain: Usual,
+    rode_aboard: May = None,
+    reserve: Usual,
+    mark_interval: May = None,
+    marks: May = None,
+    marks_from: May = None,
 ) -> dict[str, Any]:
     """Rode at the scope wanted, at high water."""
     total_height = depth + bow_height + tide_rise
@@ -68,11 +77,22 @@ def working(s: Shown, v: Values) -> Iterator[str]:
 
 
 QUESTION = Question(
-    title="How much rode to let out", solve=solve, results=RodeToLetOut, headline=headline, working=working,
-    sources=(sources.SCOPE_RULE, sources.SCOPE_WORDS), derives=(RODE_ABOARD, *MARKS_FROM_OF_MARKS), one_of=MARKS_GROUPS, one_of_may=True,
+    title="How much rode to let out",
+    solve=solve,
+    results=RodeToLetOut,
+    headline=headline,
+    working=working,
+    sources=(sources.SCOPE_RULE, sources.SCOPE_WORDS),
+    derives=(RODE_ABOARD, *MARKS_FROM_OF_MARKS),
+    one_of=MARKS_GROUPS,
+    one_of_may=True,
     cautions=(
-        warn(cautions.RODE_SHORT, lambda *, enough: np.logical_not(enough)), warn(cautions.DEPTH_AT_BOAT_NOT_ANCHOR), warn(cautions.BOW_PITCH),
-        warn(cautions.WAIT_AND_CHECK_SET), warn(cautions.FINGERS_AND_TURN), warn(cautions.LOCAL_RULES),
+        warn(cautions.RODE_SHORT, lambda *, enough: np.logical_not(enough)),
+        warn(cautions.DEPTH_AT_BOAT_NOT_ANCHOR),
+        warn(cautions.BOW_PITCH),
+        warn(cautions.WAIT_AND_CHECK_SET),
+        warn(cautions.FINGERS_AND_TURN),
+        warn(cautions.LOCAL_RULES),
     ),
     asks=("how much rode", "how much chain do i let out", "how much line should i put out", "how much cable to veer", "how much scope to let out"),
     examples=(
@@ -80,8 +100,10 @@ QUESTION = Question(
         {"depth": "12 ft", "bow_height": "5 ft", "tide_rise": "3 ft", "scope": "7:1", "chain": "20 ft", "line": "150 ft"},
     ),
     moves={
-        "rode_out": "+depth +bow_height +tide_rise +scope", "total_height": "+depth +bow_height +tide_rise",
-        "line_out": "+depth +bow_height +tide_rise +scope -chain", "enough": "-depth -bow_height -tide_rise -scope +rode_aboard -reserve",
+        "rode_out": "+depth +bow_height +tide_rise +scope",
+        "total_height": "+depth +bow_height +tide_rise",
+        "line_out": "+depth +bow_height +tide_rise +scope -chain",
+        "enough": "-depth -bow_height -tide_rise -scope +rode_aboard -reserve",
         "scope_possible": "-depth -bow_height -tide_rise +rode_aboard -reserve",
     },
 )

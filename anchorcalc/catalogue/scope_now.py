@@ -48,13 +48,19 @@ def working(s: Shown, v: Values) -> Iterator[str]:
 
 
 QUESTION = Question(
-    title="What scope she lies to", solve=solve, results=ScopeNow, headline=headline, working=working,
-    sources=(sources.SCOPE_RULE, sources.SCOPE_WORDS), refuses=(NOT_ON_THE_BOTTOM,),
+    title="What scope she lies to",
+    solve=solve,
+    results=ScopeNow,
+    headline=headline,
+    working=working,
+    sources=(sources.SCOPE_RULE, sources.SCOPE_WORDS),
+    refuses=(NOT_ON_THE_BOTTOM,),
     cautions=(warn(cautions.DEPTH_AT_BOAT_NOT_ANCHOR), warn(cautions.BOW_PITCH)),
     asks=("what is my scope", "what scope do i have", "what scope am i lying to", "is my scope enough", "is this enough rode out"),
     examples=({"rode_out": "105 ft", "depth": "15 ft", "bow_height": "3 ft", "tide_rise": "8 ft"}, {"rode_out": "40 m", "depth": "6 m"}),
     moves={
-        "scope": "+rode_out -depth -bow_height", "scope_at_high_water": "+rode_out -depth -bow_height -tide_rise",
+        "scope": "+rode_out -depth -bow_height",
+        "scope_at_high_water": "+rode_out -depth -bow_height -tide_rise",
         "verdict": "-rode_out +depth +bow_height +tide_rise",
     },
 )

@@ -44,16 +44,23 @@ def working(s: Shown, v: Values) -> Iterator[str]:
 
 
 QUESTION = Question(
-    title="How shallow the water may be", solve=solve, results=ShallowestAnchorage, headline=headline, working=working,
+    title="How shallow the water may be",
+    solve=solve,
+    results=ShallowestAnchorage,
+    headline=headline,
+    working=working,
     sources=(sources.KEEL_AT_LOW_WATER,),
     cautions=(
-        warn(cautions.DRIES_AT_LOW_WATER, lambda *, tide_fall, depth: at_least(tide_fall, depth)), warn(cautions.DEPTH_AT_BOAT_NOT_ANCHOR),
-        warn(cautions.WASH_ON_BEACH), warn(cautions.LOCAL_RULES),
+        warn(cautions.DRIES_AT_LOW_WATER, lambda *, tide_fall, depth: at_least(tide_fall, depth)),
+        warn(cautions.DEPTH_AT_BOAT_NOT_ANCHOR),
+        warn(cautions.WASH_ON_BEACH),
+        warn(cautions.LOCAL_RULES),
     ),
     asks=("how shallow can i anchor", "shallowest water", "will i touch at low water", "will we go aground", "least depth for my draught"),
     examples=({"draught": "1.6 m", "tide_fall": "1.2 m"}, {"draught": "5 ft", "under_keel": "2 ft", "tide_fall": "4 ft", "depth": "12 ft"}),
     moves={
-        "shallowest_depth": "+draught +under_keel +tide_fall", "under_keel_at_low_water": "+depth -tide_fall -draught",
+        "shallowest_depth": "+draught +under_keel +tide_fall",
+        "under_keel_at_low_water": "+depth -tide_fall -draught",
         "aground": "-depth +tide_fall +draught",
     },
 )

@@ -26,8 +26,16 @@ class SwingClearance(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=Tr
 
 
 def solve(
-    *, rode_out: Asked, depth: Asked, boat_length: Asked, distance: Asked, bow_height: Usual, tide_fall: Usual, margin: Usual,
-    other_rode_out: May = None, other_boat_length: May = None,
+    *,
+    rode_out: Asked,
+    depth: Asked,
+    boat_length: Asked,
+    distance: Asked,
+    bow_height: Usual,
+    tide_fall: Usual,
+    margin: Usual,
+    other_rode_out: May = None,
+    other_boat_length: May = None,
 ) -> dict[str, Any]:
     """Take the circles and the margin from the distance."""
     height = height_at_low_water(depth=depth, tide_fall=tide_fall, bow_height=bow_height)
@@ -55,7 +63,11 @@ def headline(s: Shown, v: Values) -> str:
     lacking = s.clearance.removeprefix("-")
     same = ""
     if "clearance_same_wind" in v:
-        same = f" While both boats lie the same way there is {s.clearance_same_wind}." if v["clearance_same_wind"] >= 0.0 else " Nor do they clear lying the same way."
+        same = (
+            f" While both boats lie the same way there is {s.clearance_same_wind}."
+            if v["clearance_same_wind"] >= 0.0
+            else " Nor do they clear lying the same way."
+        )
     return f"She does not swing clear: {lacking} is lacking{beyond.replace('beyond', 'with')}.{same}"
 
 
@@ -71,16 +83,27 @@ def working(s: Shown, v: Values) -> Iterator[str]:
 
 
 QUESTION = Question(
-    title="Whether she swings clear", solve=solve, results=SwingClearance, headline=headline, working=working, sources=(sources.TAUT_LINE,),
+    title="Whether she swings clear",
+    solve=solve,
+    results=SwingClearance,
+    headline=headline,
+    working=working,
+    sources=(sources.TAUT_LINE,),
     pairs=(("other_rode_out", "other_boat_length"),),
     refuses=(
         NOT_ON_THE_BOTTOM,
-        refuse("other_rode_out", lambda *, other_rode_out, depth, bow_height: other_rode_out <= depth + bow_height,
-               why="is not longer than the height of the roller above the seabed", would_do="more rode than depth + bow_height"),
+        refuse(
+            "other_rode_out",
+            lambda *, other_rode_out, depth, bow_height: other_rode_out <= depth + bow_height,
+            why="is not longer than the height of the roller above the seabed",
+            would_do="more rode than depth + bow_height",
+        ),
     ),
     cautions=(
-        warn(cautions.DRIES_AT_LOW_WATER, lambda *, tide_fall, depth: at_least(tide_fall, depth)), warn(cautions.STRETCH),
-        warn(cautions.DEPTH_AT_BOAT_NOT_ANCHOR), warn(cautions.LOCAL_RULES),
+        warn(cautions.DRIES_AT_LOW_WATER, lambda *, tide_fall, depth: at_least(tide_fall, depth)),
+        warn(cautions.STRETCH),
+        warn(cautions.DEPTH_AT_BOAT_NOT_ANCHOR),
+        warn(cautions.LOCAL_RULES),
     ),
     asks=("will i swing clear", "do i clear the rocks", "will we hit the neighbour", "am i too close", "is there enough swinging room"),
     examples=(

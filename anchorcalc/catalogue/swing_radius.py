@@ -38,16 +38,26 @@ def working(s: Shown, v: Values) -> Iterator[str]:
 
 
 QUESTION = Question(
-    title="How large a circle she swings", solve=solve, results=SwingRadius, working=working, sources=(sources.TAUT_LINE,),
-    headline=lambda s, v: f"She may swing {s.swing_radius} from the anchor, stern outermost.", refuses=(NOT_ON_THE_BOTTOM,),
+    title="How large a circle she swings",
+    solve=solve,
+    results=SwingRadius,
+    working=working,
+    sources=(sources.TAUT_LINE,),
+    headline=lambda s, v: f"She may swing {s.swing_radius} from the anchor, stern outermost.",
+    refuses=(NOT_ON_THE_BOTTOM,),
     cautions=(
-        warn(cautions.DRIES_AT_LOW_WATER, lambda *, tide_fall, depth: at_least(tide_fall, depth)), warn(cautions.STRETCH),
+        warn(cautions.DRIES_AT_LOW_WATER, lambda *, tide_fall, depth: at_least(tide_fall, depth)),
+        warn(cautions.STRETCH),
         warn(cautions.DEPTH_AT_BOAT_NOT_ANCHOR),
     ),
     asks=("how far will i swing", "swing radius", "how big is the swinging circle", "how much room do i need to swing"),
-    examples=({"rode_out": "35 m", "depth": "5 m", "boat_length": "9 m", "tide_fall": "1.5 m"}, {"rode_out": "120 ft", "depth": "15 ft", "boat_length": "28 ft"}),
+    examples=(
+        {"rode_out": "35 m", "depth": "5 m", "boat_length": "9 m", "tide_fall": "1.5 m"},
+        {"rode_out": "120 ft", "depth": "15 ft", "boat_length": "28 ft"},
+    ),
     moves={
-        "swing_radius": "+rode_out -depth -bow_height +tide_fall +boat_length", "bow_radius": "+rode_out -depth -bow_height +tide_fall",
+        "swing_radius": "+rode_out -depth -bow_height +tide_fall +boat_length",
+        "bow_radius": "+rode_out -depth -bow_height +tide_fall",
         "area": "+rode_out -depth -bow_height +tide_fall +boat_length",
     },
 )

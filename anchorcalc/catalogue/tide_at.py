@@ -30,8 +30,11 @@ def solve(*, low_height: Asked, low_at: Asked, high_height: Asked, high_at: Aske
     elapsed = elapsed_part(low_at=low_at, high_at=high_at, at=at)
     height = tide_height(low=low_height, high=high_height, elapsed=elapsed)
     return {
-        "height": height, "tide_rise": np.maximum(high_height - height, 0.0), "tide_fall": np.maximum(height - low_height, 0.0),
-        "rising": np.less(low_at, high_at), "by_twelfths": tide_height_by_twelfths(low=low_height, high=high_height, elapsed=elapsed),
+        "height": height,
+        "tide_rise": np.maximum(high_height - height, 0.0),
+        "tide_fall": np.maximum(height - low_height, 0.0),
+        "rising": np.less(low_at, high_at),
+        "by_twelfths": tide_height_by_twelfths(low=low_height, high=high_height, elapsed=elapsed),
     }
 
 
@@ -52,15 +55,36 @@ def working(s: Shown, v: Values) -> Iterator[str]:
 
 
 QUESTION = Question(
-    title="Height of tide at a time", solve=solve, results=TideAt, headline=headline, working=working, refuses=TIDE_REFUSALS, cautions=TIDE_WARNINGS,
+    title="Height of tide at a time",
+    solve=solve,
+    results=TideAt,
+    headline=headline,
+    working=working,
+    refuses=TIDE_REFUSALS,
+    cautions=TIDE_WARNINGS,
     sources=(sources.HALF_COSINE_TIDE, sources.RULE_OF_TWELFTHS),
-    asks=("how high is the tide at", "what is the tide at", "height of tide at", "how much tide is there at", "how much will the tide still rise after"),
+    asks=(
+        "how high is the tide at",
+        "what is the tide at",
+        "height of tide at",
+        "how much tide is there at",
+        "how much will the tide still rise after",
+    ),
     examples=(
         {"low_height": "0.6 m", "low_at": "06:10", "high_height": "3.4 m", "high_at": "12:25", "at": "09:30"},
-        {"low_height": "1 ft", "low_at": "2026-06-01T23:40+01:00", "high_height": "9 ft", "high_at": "2026-06-01T17:30+01:00", "at": "2026-06-01T20:00+01:00"},
+        {
+            "low_height": "1 ft",
+            "low_at": "2026-06-01T23:40+01:00",
+            "high_height": "9 ft",
+            "high_at": "2026-06-01T17:30+01:00",
+            "at": "2026-06-01T20:00+01:00",
+        },
     ),
     moves={
-        "height": "+low_height +high_height", "tide_rise": "-low_height +high_height", "tide_fall": "-low_height +high_height",
-        "by_twelfths": "+low_height +high_height", "rising": "",
+        "height": "+low_height +high_height",
+        "tide_rise": "-low_height +high_height",
+        "tide_fall": "-low_height +high_height",
+        "by_twelfths": "+low_height +high_height",
+        "rising": "",
     },
 )

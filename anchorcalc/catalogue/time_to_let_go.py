@@ -11,7 +11,6 @@ from anchorcalc.declare import Asked, Length, Question, Ratio, Shown, Time, Usua
 from anchorcalc.derive import RODE_ABOARD
 from anchorcalc.physics.geometry import scope_of, taut_reach
 
-
 AT_ONCE = 30.0  # s; with less than this left nobody should count
 
 
@@ -26,7 +25,15 @@ class TimeToLetGo(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True)
 
 
 def solve(
-    *, depth: Asked, distance_off: Asked, drift: Asked, boat_length: Asked, rode_aboard: Asked, bow_height: Usual, reserve: Usual, scope: Usual,
+    *,
+    depth: Asked,
+    distance_off: Asked,
+    drift: Asked,
+    boat_length: Asked,
+    rode_aboard: Asked,
+    bow_height: Usual,
+    reserve: Usual,
+    scope: Usual,
 ) -> dict[str, Any]:
     """Take what rode and boat need from the way to the danger, and divide by the drift."""
     height = depth + bow_height
@@ -34,7 +41,10 @@ def solve(
     room_needed = taut_reach(rode_out=rode_to_use, height=height) + boat_length
     time_left = (distance_off - room_needed) / drift
     return {
-        "rode_to_use": rode_to_use, "room_needed": room_needed, "time_left": time_left, "let_go_now": time_left <= 0.0,
+        "rode_to_use": rode_to_use,
+        "room_needed": room_needed,
+        "time_left": time_left,
+        "let_go_now": time_left <= 0.0,
         "scope_got": scope_of(rode_out=rode_to_use, height=height),
     }
 
@@ -57,27 +67,57 @@ def _straddles(*, depth: Any, bow_height: Any, rode_aboard: Any, reserve: Any, s
     return np.any(wanted < usable) & np.any(wanted > usable)
 
 
-_BETWEEN = {"why": "is worst somewhere between its ends, where the rode just gives the scope", "would_do": "one value", "code": "range_not_taken"}
+_BETWEEN: dict[str, Any] = {
+    "why": "is worst somewhere between its ends, where the rode just gives the scope",
+    "would_do": "one value",
+    "code": "range_not_taken",
+}
 
 QUESTION = Question(
-    title="When to let go at the latest", solve=solve, results=TimeToLetGo, headline=headline, working=working,
-    sources=(sources.TIME_TO_DRIFT, sources.TAUT_LINE), derives=(RODE_ABOARD,),
+    title="When to let go at the latest",
+    solve=solve,
+    results=TimeToLetGo,
+    headline=headline,
+    working=working,
+    sources=(sources.TIME_TO_DRIFT, sources.TAUT_LINE),
+    derives=(RODE_ABOARD,),
     refuses=(
-        refuse("rode_aboard", lambda *, rode_aboard, reserve, depth, bow_height: rode_aboard - reserve <= depth + bow_height,
-               why="less the reserve does not reach the bottom here", would_do="shallower water, or more rode,"),
-        refuse("depth", lambda *, depth_ranged, depth, bow_height, rode_aboard, reserve, scope: _straddles(
-            depth=depth, bow_height=bow_height, rode_aboard=rode_aboard, reserve=reserve, scope=scope), **_BETWEEN),
-        refuse("bow_height", lambda *, bow_height_ranged, depth, bow_height, rode_aboard, reserve, scope: _straddles(
-            depth=depth, bow_height=bow_height, rode_aboard=rode_aboard, reserve=reserve, scope=scope), **_BETWEEN),
+        refuse(
+            "rode_aboard",
+            lambda *, rode_aboard, reserve, depth, bow_height: rode_aboard - reserve <= depth + bow_height,
+            why="less the reserve does not reach the bottom here",
+            would_do="shallower water, or more rode,",
+        ),
+        refuse(
+            "depth",
+            lambda *, depth_ranged, depth, bow_height, rode_aboard, reserve, scope: _straddles(
+                depth=depth, bow_height=bow_height, rode_aboard=rode_aboard, reserve=reserve, scope=scope
+            ),
+            **_BETWEEN,
+        ),
+        refuse(
+            "bow_height",
+            lambda *, bow_height_ranged, depth, bow_height, rode_aboard, reserve, scope: _straddles(
+                depth=depth, bow_height=bow_height, rode_aboard=rode_aboard, reserve=reserve, scope=scope
+            ),
+            **_BETWEEN,
+        ),
     ),
     cautions=(warn(cautions.LEE_SHORE), warn(cautions.NEVER_BY_THE_STERN), warn(cautions.FINGERS_AND_TURN), warn(cautions.WAIT_AND_CHECK_SET)),
-    asks=("engine failed when do i let go", "drifting onto the rocks", "how long have i got before i must anchor", "when must i drop the anchor", "engine died"),
+    asks=(
+        "engine failed when do i let go",
+        "drifting onto the rocks",
+        "how long have i got before i must anchor",
+        "when must i drop the anchor",
+        "engine died",
+    ),
     examples=(
         {"depth": "8 m", "distance_off": "150 m", "drift": "1 kn", "boat_length": "9 m", "rode_aboard": "50 m"},
         {"depth": "20 ft", "distance_off": "200 ft", "drift": "2 kn", "boat_length": "28 ft", "chain": "20 ft", "line": "180 ft"},
     ),
     moves={
-        "rode_to_use": "+depth +bow_height +scope +rode_aboard -reserve", "room_needed": "^depth ^bow_height +scope +rode_aboard -reserve +boat_length",
+        "rode_to_use": "+depth +bow_height +scope +rode_aboard -reserve",
+        "room_needed": "^depth ^bow_height +scope +rode_aboard -reserve +boat_length",
         "time_left": "+distance_off ^drift -boat_length ^depth ^bow_height -scope -rode_aboard +reserve",
         "let_go_now": "-distance_off +boat_length ^depth ^bow_height +scope +rode_aboard -reserve",
         "scope_got": "+rode_aboard -reserve +scope -depth -bow_height",

@@ -39,7 +39,11 @@ def working(s: Shown, v: Values) -> Iterator[str]:
 
 
 QUESTION = Question(
-    title="How deep the water really is", solve=solve, results=TrueDepth, working=working, sources=(sources.SOUNDER_OFFSETS,),
+    title="How deep the water really is",
+    solve=solve,
+    results=TrueDepth,
+    working=working,
+    sources=(sources.SOUNDER_OFFSETS,),
     headline=lambda s, v: f"The water is {s.depth} deep.",
     requires=(
         require("transducer_depth", lambda *, reads_from: np.equal(reads_from, TRANSDUCER)),
@@ -47,6 +51,9 @@ QUESTION = Question(
     ),
     cautions=(warn(cautions.DEPTH_AT_BOAT_NOT_ANCHOR),),
     asks=("how deep is it really", "true depth", "actual depth of water", "what is the real depth", "how much water is there"),
-    examples=({"reading": "9.5 ft", "reads_from": "transducer", "transducer_depth": "18 in"}, {"reading": "2.2 m", "reads_from": "keel", "draught": "1.7 m"}),
+    examples=(
+        {"reading": "9.5 ft", "reads_from": "transducer", "transducer_depth": "18 in"},
+        {"reading": "2.2 m", "reads_from": "keel", "draught": "1.7 m"},
+    ),
     moves={"depth": "+reading +transducer_depth +draught"},
 )

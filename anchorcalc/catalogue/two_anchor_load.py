@@ -46,8 +46,13 @@ def working(s: Shown, v: Values) -> Iterator[str]:
 
 
 QUESTION = Question(
-    title="Load on each of two anchors", solve=solve, results=TwoAnchorLoad, headline=headline, working=working,
-    sources=(sources.LAMI, sources.ONE_ANCHOR_AT_A_TIME, sources.ABYC_H40), derives=(LOAD,),
+    title="Load on each of two anchors",
+    solve=solve,
+    results=TwoAnchorLoad,
+    headline=headline,
+    working=working,
+    sources=(sources.LAMI, sources.ONE_ANCHOR_AT_A_TIME, sources.ABYC_H40),
+    derives=(LOAD,),
     cautions=(warn(cautions.SIZE_EACH_FOR_ALL), warn(cautions.BEAM_ON), warn(cautions.STRONG_POINT_UNKNOWN), *EXTRAPOLATED_LOAD),
     asks=("load on each of two anchors", "two anchors how much on each", "how do two anchors share the load", "pull on each rode with two anchors"),
     examples=({"load": "3 kN", "spread": "60 deg"}, {"boat_length": "30 ft", "wind": "30 kn", "spread": "90 deg", "wind_off": "20 deg"}),

@@ -29,7 +29,16 @@ class WhenToVeer(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
 
 
 def solve(
-    *, rode_out: Asked, depth: Asked, bow_height: Usual, least_scope: Usual, low_height: Asked, low_at: Asked, high_height: Asked, high_at: Asked, at: Asked,
+    *,
+    rode_out: Asked,
+    depth: Asked,
+    bow_height: Usual,
+    least_scope: Usual,
+    low_height: Asked,
+    low_at: Asked,
+    high_height: Asked,
+    high_at: Asked,
+    at: Asked,
 ) -> dict[str, Any]:
     """Find the height of tide at which the rode just serves, and the moment of it."""
     height_now = tide_height(low=low_height, high=high_height, elapsed=elapsed_part(low_at=low_at, high_at=high_at, at=at))
@@ -38,9 +47,13 @@ def solve(
     rising = np.less(low_at, high_at)
     serves_now, serves_high = at_least(spare + depth, depth), at_least(spare + depth, depth + tide_rise)
     veer = np.where(serves_now, np.where(serves_high | ~rising, NEVER, LATER), NOW)
-    moment = moment_at_height(low=low_height, high=high_height, low_at=low_at, high_at=high_at, height=np.minimum(height_now + np.maximum(spare, 0.0), high_height))
+    moment = moment_at_height(
+        low=low_height, high=high_height, low_at=low_at, high_at=high_at, height=np.minimum(height_now + np.maximum(spare, 0.0), high_height)
+    )
     return {
-        "veer": veer, "veer_by": np.where(np.equal(veer, LATER), moment, np.nan), "tide_rise": tide_rise,
+        "veer": veer,
+        "veer_by": np.where(np.equal(veer, LATER), moment, np.nan),
+        "tide_rise": tide_rise,
         "rode_at_high_water": rode_at_scope(height=depth + bow_height + tide_rise, scope=least_scope),
     }
 
@@ -64,17 +77,47 @@ def working(s: Shown, v: Values) -> Iterator[str]:
 
 
 QUESTION = Question(
-    title="When to veer more rode", solve=solve, results=WhenToVeer, headline=headline, working=working, refuses=(NOT_ON_THE_BOTTOM, *TIDE_REFUSALS),
+    title="When to veer more rode",
+    solve=solve,
+    results=WhenToVeer,
+    headline=headline,
+    working=working,
+    refuses=(NOT_ON_THE_BOTTOM, *TIDE_REFUSALS),
     cautions=(*TIDE_WARNINGS, warn(cautions.DEPTH_AT_BOAT_NOT_ANCHOR), warn(cautions.FINGERS_AND_TURN)),
     sources=(sources.HALF_COSINE_TIDE, sources.SCOPE_RULE),
-    asks=("when do i need to let out more", "when must i veer", "by when do i have to veer more rode", "how long is my scope good for", "when will the scope be too little"),
+    asks=(
+        "when do i need to let out more",
+        "when must i veer",
+        "by when do i have to veer more rode",
+        "how long is my scope good for",
+        "when will the scope be too little",
+    ),
     examples=(
-        {"rode_out": "35 m", "depth": "4 m", "bow_height": "1 m", "low_height": "0.6 m", "low_at": "06:10", "high_height": "4.4 m", "high_at": "12:25", "at": "07:00"},
-        {"rode_out": "100 ft", "depth": "12 ft", "bow_height": "4 ft", "low_height": "1 ft", "low_at": "18:00", "high_height": "9 ft", "high_at": "00:10", "at": "19:30"},
+        {
+            "rode_out": "35 m",
+            "depth": "4 m",
+            "bow_height": "1 m",
+            "low_height": "0.6 m",
+            "low_at": "06:10",
+            "high_height": "4.4 m",
+            "high_at": "12:25",
+            "at": "07:00",
+        },
+        {
+            "rode_out": "100 ft",
+            "depth": "12 ft",
+            "bow_height": "4 ft",
+            "low_height": "1 ft",
+            "low_at": "18:00",
+            "high_height": "9 ft",
+            "high_at": "00:10",
+            "at": "19:30",
+        },
     ),
     moves={
         "veer": "-rode_out +depth +bow_height +least_scope -low_height +high_height",
-        "veer_by": "+rode_out -depth -bow_height -least_scope ~low_height ~high_height", "tide_rise": "-low_height +high_height",
+        "veer_by": "+rode_out -depth -bow_height -least_scope ~low_height ~high_height",
+        "tide_rise": "-low_height +high_height",
         "rode_at_high_water": "+depth +bow_height +least_scope -low_height +high_height",
     },
 )

@@ -44,14 +44,23 @@ def working(s: Shown, v: Values) -> Iterator[str]:
 
 
 QUESTION = Question(
-    title="Where to drop the anchor", solve=solve, results=WhereToDrop, headline=headline, working=working, sources=(sources.TAUT_LINE, sources.SCOPE_RULE),
-    derives=(RODE_OUT,), refuses=(NOT_ON_THE_BOTTOM,),
+    title="Where to drop the anchor",
+    solve=solve,
+    results=WhereToDrop,
+    headline=headline,
+    working=working,
+    sources=(sources.TAUT_LINE, sources.SCOPE_RULE),
+    derives=(RODE_OUT,),
+    refuses=(NOT_ON_THE_BOTTOM,),
     cautions=(warn(cautions.WAIT_AND_CHECK_SET), warn(cautions.STRETCH), warn(cautions.DEPTH_AT_BOAT_NOT_ANCHOR), warn(cautions.LOCAL_RULES)),
     asks=("where do i drop the anchor", "how far upwind do i drop", "how far ahead should i let go", "where should the anchor go down"),
     examples=(
         {"depth": "5 m", "rode_out": "30 m", "boat_length": "9 m"},
         {"depth": "12 ft", "bow_height": "4 ft", "tide_rise": "2 ft", "scope": "5:1"},
     ),
-    moves={"ahead_of_spot": "+rode_out ^depth ^bow_height +tide_rise +scope", "stern_lies_at": "+rode_out ^depth ^bow_height +tide_rise +scope +boat_length",
-           "rode_out": "+rode_out +depth +bow_height +tide_rise +scope"},
+    moves={
+        "ahead_of_spot": "+rode_out ^depth ^bow_height +tide_rise +scope",
+        "stern_lies_at": "+rode_out ^depth ^bow_height +tide_rise +scope +boat_length",
+        "rode_out": "+rode_out +depth +bow_height +tide_rise +scope",
+    },
 )

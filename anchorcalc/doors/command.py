@@ -13,8 +13,8 @@ from anchorcalc.answering.answer import answer as answer_question
 from anchorcalc.answering.replies import Answer, Reply
 from anchorcalc.catalogue import names, question
 from anchorcalc.doors.boats import load_boat
-from anchorcalc.doors.python import entry_of, meaning, questions, required
 from anchorcalc.doors.printing import page_text, reply_text
+from anchorcalc.doors.python import entry_of, meaning, questions, required
 from anchorcalc.errors import AnchorcalcError, FileError, fault
 from anchorcalc.units.kinds import FIXES, LENGTHS
 from anchorcalc.version import VERSION
@@ -80,8 +80,13 @@ def question_command(name: str, *, act: Callable[..., None]) -> click.Command:
     """Return the command of one question: a flag for each input."""
     asked = question(name)
     options = [
-        click.Option([f"--{one.replace('_', '-')}", f"in_{one}"], metavar=asked.inputs[one].term.kind.name.upper(), help=meaning(asked, one),
-                     required=False, show_default=False)
+        click.Option(
+            [f"--{one.replace('_', '-')}", f"in_{one}"],
+            metavar=asked.inputs[one].term.kind.name.upper(),
+            help=meaning(asked, one),
+            required=False,
+            show_default=False,
+        )
         for one in asked.inputs
     ]
     must = [f"--{one.replace('_', '-')}" for one in asked.inputs if required(asked, one)]

@@ -72,8 +72,12 @@ def page_text(entry: QuestionEntry, *, width: int) -> str:
     """Return the page of one question: what it asks for, what it gives, how to ask it."""
     lines = [entry.title, "", *textwrap.wrap(entry.doc.replace("\n", " "), width), "", "Inputs (* must be given):"]
     for one in entry.inputs:
-        lines += textwrap.wrap(f"--{one.name.replace('_', '-')}{'*' if one.required else ''}  {one.meaning} Such as {one.example}.", width,
-                               initial_indent="  ", subsequent_indent="      ")
+        lines += textwrap.wrap(
+            f"--{one.name.replace('_', '-')}{'*' if one.required else ''}  {one.meaning} Such as {one.example}.",
+            width,
+            initial_indent="  ",
+            subsequent_indent="      ",
+        )
     lines += ["", "Results:"]
     for result in entry.results:
         lines += textwrap.wrap(f"{result.name}: {result.meaning}", width, initial_indent="  ", subsequent_indent="      ")

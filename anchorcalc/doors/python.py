@@ -88,8 +88,16 @@ def docstring(asked: Question) -> str:
     lines = [asked.doc, "", "Parameters", "----------"]
     for name, one in asked.inputs.items():
         lines += [f"{name} : {one.term.kind.name}{'' if required(asked, name) else ', optional'}", f"    {meaning(asked, name)}"]
-    lines += ["boat : mapping, optional", "    Terms and values that lie under the inputs.", "units : {'us', 'metric'}, optional",
-              "    How the answer is shown.", "", "Returns", "-------", f"{answer_class(asked).__name__}"]
+    lines += [
+        "boat : mapping, optional",
+        "    Terms and values that lie under the inputs.",
+        "units : {'us', 'metric'}, optional",
+        "    How the answer is shown.",
+        "",
+        "Returns",
+        "-------",
+        f"{answer_class(asked).__name__}",
+    ]
     lines += [f"    {field.name}: {field.side.meaning}" for field in asked.fields]
     lines += ["", "Raises", "------", "InputError", "    With one fault for every input that will not do.", "", "Notes", "-----"]
     lines += [f"Source: {source}" for source in asked.sources]
@@ -165,16 +173,33 @@ def entry_of(name: str) -> QuestionEntry:
     """Return one question as the catalogue shows it."""
     asked = question(name)
     return QuestionEntry(
-        name=asked.name, title=asked.title, doc=asked.doc, examples=asked.examples, asks=asked.asks, sources=asked.sources, picture=has_picture(asked.name),
+        name=asked.name,
+        title=asked.title,
+        doc=asked.doc,
+        examples=asked.examples,
+        asks=asked.asks,
+        sources=asked.sources,
+        picture=has_picture(asked.name),
         inputs=tuple(
             InputEntry(
-                name=one.name, kind=one.term.kind.name, meaning=meaning(asked, one.name), required=required(asked, one.name), example=one.term.example,
-                choices=one.term.choices, usual=one.term.assumed if one.need == "usual" else "",
+                name=one.name,
+                kind=one.term.kind.name,
+                meaning=meaning(asked, one.name),
+                required=required(asked, one.name),
+                example=one.term.example,
+                choices=one.term.choices,
+                usual=one.term.assumed if one.need == "usual" else "",
             )
             for one in asked.inputs.values()
         ),
         results=tuple(
-            ResultEntry(name=field.name, kind="list" if field.many else field.kind.name, meaning=field.side.meaning, safe_side=field.side.way, always=not field.optional)
+            ResultEntry(
+                name=field.name,
+                kind="list" if field.many else field.kind.name,
+                meaning=field.side.meaning,
+                safe_side=field.side.way,
+                always=not field.optional,
+            )
             for field in asked.fields
         ),
     )
@@ -228,5 +253,14 @@ def load(text: str | bytes) -> Reply:
         kind = answer_class(question(head.question)) if head.status == "answered" else _OTHERS[head.status]
         return msgspec.json.decode(text, type=kind)
     except (msgspec.MsgspecError, UnicodeError, KeyError, TypeError, AttributeError) as error:
-        raise DecodeError([fault("text", "unreadable", text if isinstance(text, str) else repr(text), f"is no reply of this library ({error})",
-                                 "the JSON of an answer")]) from error
+        raise DecodeError(
+            [
+                fault(
+                    "text",
+                    "unreadable",
+                    text if isinstance(text, str) else repr(text),
+                    f"is no reply of this library ({error})",
+                    "the JSON of an answer",
+                )
+            ]
+        ) from error

@@ -88,10 +88,10 @@ def _fraction(text: str) -> float | None:
 
 ONES = {
     word: number for number, word in enumerate(
-        "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen".split()
+        ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen"]
     )
 }
-TENS = {word: 10 * number for number, word in enumerate("twenty thirty forty fifty sixty seventy eighty ninety".split(), start=2)} | {"fourty": 40}
+TENS = {word: 10 * number for number, word in enumerate(["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"], start=2)} | {"fourty": 40}
 SCALES = {"thousand": 1e3, "million": 1e6, "billion": 1e9, "trillion": 1e12}
 PARTS = {
     "half": 2, "halves": 2, "third": 3, "thirds": 3, "quarter": 4, "quarters": 4, "fourth": 4, "fourths": 4, "fifth": 5, "fifths": 5, "sixth": 6,
@@ -99,6 +99,9 @@ PARTS = {
     "hundredth": 100, "hundredths": 100, "thousandth": 1000, "thousandths": 1000,
 }
 _WORD = re.compile(r"(?:[ \xa0]{1,3}|-)?([a-z]+)")
+
+
+_GOES_ON = frozenset({*ONES, *TENS, *SCALES, *PARTS, "hundred", "dozen", "and", "point"})
 
 
 class Spelled(NamedTuple):
@@ -136,8 +139,15 @@ def spelled(*, text: str, at: int) -> Spelled | None:
     `six and a half`, `a hundred and twenty`, `two dozen`, `half a`, `three quarters of a`, `three eighths`, `one twenty`, `a couple of`.
     """
     words = _Words(text=text, at=at)
-    value = _part_first(words) or _article_first(words)
+    first, end = words.peek()
+    if first in ONES or first in TENS:
+        following = _WORD.match(text, end)
+        if following is None or following[1] not in _GOES_ON:
+            return Spelled(float(ONES.get(first, 0) + TENS.get(first, 0)), end)
+    value = _point(words, 0.0) if first == "point" else _part_first(words) or _article_first(words)
     if value is not None:
+        if first == "point" and not value:
+            return None
         return Spelled(value, words.end, False)
     rough = _rough(words)
     if rough is not None:
@@ -164,6 +174,9 @@ def _part_first(words: _Words) -> float | None:
         return None
     words.take(count=skip + 1)
     _of_a(words)
+    if words.peek()[0] == "dozen":
+        words.take()
+        return 12.0 / PARTS[part]
     return 1.0 / PARTS[part]
 
 
@@ -303,11 +316,9 @@ def _and_a_part(words: _Words) -> float:
     if first == "and" and second in ("half", "quarter"):
         words.take(count=2)
         return 1.0 / PARTS[second]
-    if first == "and" and second in ONES and third in PARTS and third.endswith("s"):
+    if first == "and" and second in ONES and third in PARTS and (third.endswith("s") or ONES[second] > 1):
         words.take(count=3)
         return ONES[second] / PARTS[third]
-    if first in ("half", "quarter") and second not in ("a", "an", "of"):
-        return 0.0
     return 0.0
 
 

@@ -7,14 +7,48 @@ from anchorcalc.units.kinds import UNIT
 
 # What pint calls our units. Its fathom is on the survey foot, its shot is a drink and it has no cable or shackle: those go out in metres.
 _NAMES = {
-    "m": "meter", "cm": "centimeter", "mm": "millimeter", "km": "kilometer", "ft": "foot", "in": "inch", "yd": "yard", "nmi": "nautical_mile",
-    "mi": "mile", "kg": "kilogram", "g": "gram", "t": "metric_ton", "lb": "pound", "oz": "ounce", "kn": "knot", "m/s": "meter / second",
-    "km/h": "kilometer / hour", "mph": "mile / hour", "N": "newton", "daN": "decanewton", "kN": "kilonewton", "kgf": "kilogram_force",
-    "lbf": "pound_force", "s": "second", "min": "minute", "h": "hour", "deg": "degree", "rad": "radian", "W": "watt", "kW": "kilowatt",
-    "hp": "horsepower", "m²": "meter ** 2", "ft²": "foot ** 2",
+    "m": "meter",
+    "cm": "centimeter",
+    "mm": "millimeter",
+    "km": "kilometer",
+    "ft": "foot",
+    "in": "inch",
+    "yd": "yard",
+    "nmi": "nautical_mile",
+    "mi": "mile",
+    "kg": "kilogram",
+    "g": "gram",
+    "t": "metric_ton",
+    "lb": "pound",
+    "oz": "ounce",
+    "kn": "knot",
+    "m/s": "meter / second",
+    "km/h": "kilometer / hour",
+    "mph": "mile / hour",
+    "N": "newton",
+    "daN": "decanewton",
+    "kN": "kilonewton",
+    "kgf": "kilogram_force",
+    "lbf": "pound_force",
+    "s": "second",
+    "min": "minute",
+    "h": "hour",
+    "deg": "degree",
+    "rad": "radian",
+    "W": "watt",
+    "kW": "kilowatt",
+    "hp": "horsepower",
+    "m²": "meter ** 2",
+    "ft²": "foot ** 2",
 }
 _SI = {
-    "length": "meter", "mass": "kilogram", "speed": "meter / second", "force": "newton", "time": "second", "angle": "radian", "power": "watt",
+    "length": "meter",
+    "mass": "kilogram",
+    "speed": "meter / second",
+    "force": "newton",
+    "time": "second",
+    "angle": "radian",
+    "power": "watt",
     "area": "meter ** 2",
 }
 _factors: dict[tuple[int, str, str], float] = {}
@@ -36,7 +70,7 @@ def from_pint(*, value: Any, kind: str) -> float | None:
         import pint
 
         try:
-            factor = float(value._REGISTRY.Quantity(1.0, value.units).m_as(_SI[kind] if kind in _SI else ""))
+            factor = float(value._REGISTRY.Quantity(1.0, value.units).m_as(_SI.get(kind, "")))
         except (pint.errors.DimensionalityError, pint.errors.UndefinedUnitError):
             return None
         _factors[key] = factor
@@ -47,7 +81,7 @@ def to_pint(*, si: float, unit: str) -> Any:
     """Return a quantity of pint's application registry."""
     import pint
 
-    registry = pint.get_application_registry()
+    registry: Any = pint.application_registry
     if not unit:
         return registry.Quantity(si, "")
     known = UNIT[unit]

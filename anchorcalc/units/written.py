@@ -26,7 +26,7 @@ _BEAUFORT = re.compile(
 _RATIO = re.compile(rf"\s*(?:({NUMERAL})(?::1)?\s*(?:\.\.\.?|–|-|to)\s*)?({NUMERAL})\s*(?::|\s+to\s+)\s*({NUMERAL})\s*\Z", re.I)
 _BOUNDLESS = re.compile(r"\s*[+-]?\s*(?:nan|inf|infinity|infinite|∞)(?![a-z])", re.I)
 _COMPOUND = re.compile(rf"([^\d,;:.{'¼½¾'}]+?)\.?,?\s*(?:and\s+)?({NUMERAL})\s*([^\d]*)\Z")
-_DEGREES = re.compile(rf"(?:°|deg(?:rees?)?)\s*(\d+(?:\.\d+)?)\s*(?:'|min(?:utes?)?)(?:\s*(\d+(?:\.\d+)?)\s*(?:\"|''|sec(?:onds?)?))?\s*\Z", re.I)
+_DEGREES = re.compile(r"(?:°|deg(?:rees?)?)\s*(\d+(?:\.\d+)?)\s*(?:'|min(?:utes?)?)(?:\s*(\d+(?:\.\d+)?)\s*(?:\"|''|sec(?:onds?)?))?\s*\Z", re.I)
 _SHARED_SPACE = re.compile(r"\s+")
 
 

@@ -3,9 +3,7 @@
 from anchorcalc.vocabulary import anchor, boat, place, rode, water, weather
 from anchorcalc.vocabulary.term import Term
 
-TERMS: dict[str, Term] = {
-    term.name: term for module in (water, rode, boat, weather, anchor, place) for term in module.TERMS
-}
+TERMS: dict[str, Term] = {term.name: term for module in (water, rode, boat, weather, anchor, place) for term in module.TERMS}
 
 
 def term(name: str) -> Term:
