@@ -29,6 +29,21 @@ def ratio_at(*, low: str, first: Read) -> Read | None:
     return Read(first.value, found.end()) if first.value > 1.0 and "to" in found[0] else None
 
 
+_RATIOS = re.compile(
+    r"(?:\s?:\s?1)?(?:\s?(?:-|–|\.\.\.?)\s?|\s(?P<word>to|or|and)\s)(?P<high>\d{1,3}(?:\.\d{1,3})?)(?:\s?:\s?1(?![\d:])| to 1(?!\d|[.,]\d| ?(?:m|ft|feet|foot)\b))"
+)
+
+
+def ratios_at(*, low: str, at: int, first: Read) -> tuple[float, int, frozenset[str]] | None:
+    """Return the other end of a range of ratios (`5:1 to 7:1`, `5-7:1`), where it ends and its flags, or None."""
+    found = _RATIOS.match(low, first.end) if low[first.end : first.end + 1] in " :-–." else None
+    if not found or not 1.0 < first.value < float(found["high"]):
+        return None
+    if found["word"] == "and" and not _BETWEEN.search(low, max(0, at - 18), at):
+        return None
+    return float(found["high"]), found.end(), _ALTERNATIVE if found["word"] == "or" else _RANGE
+
+
 _SMALLER = {
     "ft": ("in",), "yd": ("ft", "in"), "fathom": ("ft",), "m": ("cm", "dm"), "km": ("m",), "mi": ("ft", "yd"), "nmi": ("cable",), "lb": ("oz",), "stone": ("lb",),
     "kg": ("g",), "h": ("min",), "min": ("s",), "deg": ("arcmin",), "day": ("h",),
@@ -36,7 +51,7 @@ _SMALLER = {
 _AND = frozenset({("ft", "in"), ("h", "min"), ("min", "s"), ("m", "cm"), ("lb", "oz"), ("yd", "in"), ("yd", "ft")})
 _NEXT = re.compile(r"(\s{0,2})(,\s?|and\s|-)?(?=\d|[¼½¾⅛⅜⅝⅞]|[a-z])")
 _ARC = re.compile(r"\s?(\d{1,2}(?:\.\d{1,6})?)\s?(?:'|min(?:utes?)?\b|arc ?min(?:utes?)?\b)(?:\s?(\d{1,2}(?:\.\d{1,6})?)\s?(?:\"|''|sec(?:onds?)?\b))?")
-_BARE_INCHES = re.compile(r"(?!\d{3})(?:1[01]|\d)(?![\d.,:/%°'\"½¼¾a-z]|[ -]?[a-z]{1,2}\b|\s?(?:to|-|x|×)\s?\d|[ -]?(?:feet|foot|met|fath|mil|inch|knots|lbs|kilo|cable|pound))")
+_BARE_INCHES = re.compile(r"(?!\d{3})(?:1[01]|\d)(?![\d.,:/%°'\"½¼¾a-z]|[ -]?(?:m|ft|in|mm|cm|kg|lbs?|kn|kts?|s|h|t|g|km|nm|x|am|pm)\b|\s?(?:to|-|x|×)\s?\d|[ -]?(?:feet|foot|met|fath|mil|inch|knots|lbs|kilo|cable|pound))")
 
 
 def compound(*, cased: str, low: str, value: float, unit: Unit, end: int) -> tuple[float, int]:
@@ -65,7 +80,7 @@ def _added(*, cased: str, low: str, value: float, unit: Unit, end: int, found: r
     if second is None:
         prime = low[end - 1] == "'" and not joint
         foot = low[end - 4 : end] == "foot" and not joint and found[1] and more.value == int(more.value) and 0 < more.value < 12
-        if (prime and _BARE_INCHES.match(low, found.end())) or (foot and "spelled" in more.flags):
+        if (prime or foot) and (_BARE_INCHES.match(low, found.end()) or (foot and "spelled" in more.flags)):
             return value + more.value * INCH.factor / FOOT_UNIT.factor, more.end
         return value, end
     small = second[0]
@@ -108,7 +123,7 @@ def partner(*, cased: str, low: str, at: int, end: int, unit: Unit | None, value
     other = number_at(low=low, at=joint.end())
     if other is None:
         return None
-    either = words is not None and words.startswith("or")
+    either = joint["hung"] == "/" or (words is not None and words.startswith("or"))
     if other.value == value or (other.value < value and not either):
         return None
     flags = _ALTERNATIVE if either else _RANGE

@@ -2,16 +2,17 @@
 
 import re
 
-from anchorcalc.reader.mention import NO_FLAGS, Mention, Read
+from anchorcalc.reader.mention import Mention, Read
 from anchorcalc.reader.numbers_said import number_at
 from anchorcalc.reader.unit_words import si_of, unit_at
 from anchorcalc.units.kinds import Amount, Unit
 
 _MARK = re.compile(r"\s?,\s?(?:and |& |or )?|\s(?:and|&)\s|\s?;\s?")
+_BY = re.compile(r"\s?[x×*]\s?(?=\d)|\sby\s")
 _TIGHT = re.compile(r"\d{1,4}(?:,\d{1,4}){2,}(?![\d,])")
 _GROUPS = re.compile(r"\d{1,3}(?:,\d{3})+\Z")
 _NO_UNIT_OF_ITS_OWN = re.compile(r"\b(?:scope|scope of|ratio of|multiple of|scope is|factor of|mark|marks) \Z")
-_LIST, _SHARED = frozenset({"list"}), frozenset({"list", "shared_unit"})
+_LIST, _SHARED, _PRODUCT = frozenset({"list"}), frozenset({"shared_unit"}), frozenset({"product"})
 MOST = 500
 
 
@@ -20,23 +21,26 @@ def shared(*, text: str, cased: str, low: str, at: int, first: Read, group: int)
 
     No item where it is none; no list can begin before the place that was looked to then.
     """
-    items = [(at, first.end, first.value)]
+    items, flags = [(at, first.end, first.value)], _LIST
     tight = _TIGHT.match(low, at)
     if tight and not _GROUPS.match(tight[0]):
         items = [(found.start(), found.end(), float(found[0])) for found in re.compile(r"\d+").finditer(low, at, tight.end())]
         unit = unit_at(cased=cased, low=low, at=tight.end())
+    elif _BY.match(low, first.end):
+        unit = _follow(cased=cased, low=low, items=items, mark_of=_BY)
+        flags = _PRODUCT
     else:
-        unit = _follow(cased=cased, low=low, items=items)
+        unit = _follow(cased=cased, low=low, items=items, mark_of=_MARK)
     looked = items[-1][1]
     if unit is None or len(items) < 2 or (len(items) == 2 and _NO_UNIT_OF_ITS_OWN.search(low, max(0, at - 14), at)):
         return [], looked
-    return _mentions(text=text, items=items, unit=unit[0], last_end=unit[1], group=group), looked
+    return _mentions(text=text, items=items, unit=unit[0], last_end=unit[1], group=group, flags=flags), looked
 
 
-def _follow(*, cased: str, low: str, items: list[tuple[int, int, float]]) -> tuple[Unit, int, str] | None:
+def _follow(*, cased: str, low: str, items: list[tuple[int, int, float]], mark_of: re.Pattern[str]) -> tuple[Unit, int, str] | None:
     """Add the further items to the first one; return the unit of the last, or None where it has none."""
     for _ in range(MOST):
-        mark = _MARK.match(low, items[-1][1])
+        mark = mark_of.match(low, items[-1][1])
         if not mark:
             return None
         number = number_at(low=low, at=mark.end()) if mark.end() < len(low) and (low[mark.end()].isalnum() or low[mark.end()] in "¼½¾") else None
@@ -49,11 +53,11 @@ def _follow(*, cased: str, low: str, items: list[tuple[int, int, float]]) -> tup
     return None
 
 
-def _mentions(*, text: str, items: list[tuple[int, int, float]], unit: Unit, last_end: int, group: int) -> list[Mention]:
+def _mentions(*, text: str, items: list[tuple[int, int, float]], unit: Unit, last_end: int, group: int, flags: frozenset[str]) -> list[Mention]:
     found: list[Mention] = []
     for begin, end, value in items:
         last = begin == items[-1][0]
         end = last_end if last else end
         si = si_of(value=value, unit=unit)
-        found.append(Mention(unit.kind, Amount(unit.kind, si, si, unit.symbol, value, value), begin, end, text[begin:end], _LIST if last else _SHARED, group))
+        found.append(Mention(unit.kind, Amount(unit.kind, si, si, unit.symbol, value, value), begin, end, text[begin:end], flags if last else flags | _SHARED, group))
     return found

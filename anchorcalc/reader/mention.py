@@ -22,7 +22,7 @@ class Mention(NamedTuple):
         (what stands beside the number), `another` (a change, not a value), `spelled` (in words), `article` (`a fathom`), `shared_unit` (the unit
         stands at a neighbour in the list), `list` (see `group`), `adjective` (`28-foot`, `40 footer`), `ambiguous_unit` (`ton`, `KN`),
         `fraction` (`3/8`), `product` (`13.4 m x 7.2 m`: both), `after_name` (a bare number behind a capitalised word: `Skarv 31`), `label` (`buoy 7`),
-        `twelve_hour` (`5 o'clock`), `upper_m` (`5 M`), `no_upper_end` (F12: `high` is infinite).
+        `times` (`seven times the depth`, `7x`), `compound_word` (`three-strand`), `twelve_hour` (`5 o'clock`), `upper_m` (`5 M`), `no_upper_end` (F12: `high` is infinite).
     group
         Number of the list that it stands in (`10, 20 and 40 m`), or -1.
     """

@@ -3,7 +3,7 @@
 import re
 
 from anchorcalc.reader.context import around, is_preposition
-from anchorcalc.reader.joined import compound, partner, ratio_at
+from anchorcalc.reader.joined import compound, partner, ratio_at, ratios_at
 from anchorcalc.reader.lists import shared
 from anchorcalc.reader.mention import NO_FLAGS, Mention, Read
 from anchorcalc.reader.numbers_said import number_at
@@ -15,11 +15,12 @@ from anchorcalc.units.numbers import plain
 _WORDS = (
     "zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen"
     "|twenty|thirty|fou?rty|fifty|sixty|seventy|eighty|ninety|hundred|thousand|million|half|quarter|couple|dozen"
+    "|point(?= (?:one|two|three|four|five|six|seven|eight|nine|zero)(?![a-z]))"
 )
-_ARTICLE = r"an? (?=(?:f(?:oo|ee)t|met(?:re|er)|fathom|yard|inch|kilomet(?:re|er)|mile|nautical mile|knot|kilo|cable (?:off|from|away|of)|cable's|light year)\b)"
+_ARTICLE = r"an? (?=(?:f(?:oo|ee)t|met(?:re|er)|fathom|yard|inch|kilomet(?:re|er)|mile|nautical mile|knot|kilo|cable (?:off|from|away|of)|cable's|light year|pound of|hour|kilogram|ounce|tonne)\b)"
 _A_HUNDRED = "an? (?=(?:hundred|thousand|million|billion|dozen|half|quarter|third of|couple|eighth of|tenth of)(?![a-z]))"
-_START = re.compile(rf"(?<![a-z0-9_])(?:\.?\d|[¼½¾⅐-⅞]|(?:f|bft)\.?[ -]?\d\d?(?![a-z0-9]|[.,]\d)|(?:{_WORDS})(?![a-z])|{_A_HUNDRED}|{_ARTICLE}|(?:noon|midday|midnight)\b)|[¼½¾⅐-⅞]")
-_FORCE = re.compile(r"(?:f|bft)\.?[ -]?(\d\d?)(?:\s?(?:-|–|to|or|\.\.)\s?(?:f|bft)?[ ]?(\d\d?)(?![a-z0-9]|[.,:]\d))?")
+_START = re.compile(rf"(?<![a-z0-9_])(?:\.?\d|[¼½¾⅐-⅞]|(?:f|bft)\.?[ -]?\d\d?(?![a-z0-9]|[.,]\d)|(?:{_WORDS})(?![a-z])|{_A_HUNDRED}|{_ARTICLE}|(?:noon|midday|midnight)\b)|[¼½¾⅐-⅞]|(?<=[0-9'\" ]x)\d")
+_FORCE = re.compile(r"(?:f|bft)\.?[ -]?(\d\d?)(?:\s?(?:-|–|to|or|/|\.\.)\s?(?:f|bft)?[ ]?(\d\d?)(?![a-z0-9]|[.,:]\d))?")
 _FORCE_BEFORE = re.compile(r"(?:\bforce|\bbeaufort|\bbft)[ :-]{0,2}\Z")
 _FORCES = ("force ", "beaufort ", "bft ", "force", "beaufort", "bft", "force:", "force-", "beaufort:", "force: ", "force  ")
 _FORCE_AFTER = re.compile(r"[ \xa0]?(?:bft|beaufort|on the beaufort)(?![a-z])")
@@ -34,7 +35,9 @@ class _Scan:
         self.text, self.cased = text, plain(text)
         self.low = self.cased.lower() if text.isascii() else self.cased.translate(_LOWER)
         self.found: list[Mention] = []
+        self.by = -1  # where the second side of a product begins
         self.groups, self.tried = 0, 0  # lists found; how far a list was looked for in vain
+        self.quoted = '"' in self.low
         self.quotes, self.counted = 0, 0  # quotation marks so far that were no inches
 
     def open_quote(self, at: int) -> bool:
@@ -111,6 +114,8 @@ def _article(*, scan: _Scan, at: int) -> int:
     if unit is None:
         return begin
     read = Read(1.0, unit[1], frozenset({"article"}))
+    if low.startswith(" or two", unit[1]):
+        return _add(scan=scan, at=at, end=unit[1] + 7, unit=unit[0], low_value=1.0, high_value=2.0, flags=_ONE_OR_TWO)
     return _measure(scan=scan, at=at, first=read, unit=unit[0], end=unit[1])
 
 
@@ -141,6 +146,12 @@ def _beaufort(*, scan: _Scan, at: int, low: int, high: int, end: int) -> int:
 def _number(*, scan: _Scan, at: int, first: Read) -> int:
     """Take a number and what it belongs to: a ratio, a force of the wind, a unit, a list, or nothing."""
     low = scan.low
+    ratios = ratios_at(low=low, at=at, first=first)
+    if ratios is not None:
+        top, end, joined = ratios
+        amount = Amount("ratio", first.value, top, "", first.value, top)
+        scan.found.append(Mention("ratio", amount, at, end, scan.text[at:end], first.flags | joined | around(low=low, start=at, end=end)))
+        return end
     ratio = ratio_at(low=low, first=first)
     if ratio is not None:
         flags = first.flags | around(low=low, start=at, end=ratio.end)
@@ -156,9 +167,17 @@ def _number(*, scan: _Scan, at: int, first: Read) -> int:
             scan.found.append(Mention("ordinal", None, at, ordinal.end(), scan.text[at : ordinal.end()]))
             return ordinal.end()
     found = unit_at(cased=scan.cased, low=low, at=first.end)
+    if found is not None and found[0].symbol == "kn" and scan.cased[found[1] - 2 : found[1]] in ("KN", "Kn") and _A_PULL.search(low, max(0, at - 24), found[1] + 20):
+        found = (UNIT["kN"], found[1], found[2])
+    if found is None and "fraction" in first.flags and (of_a := _OF_A.match(low, first.end)):
+        found = unit_at(cased=scan.cased, low=low, at=of_a.end())
     if found is not None and not _no_unit(scan=scan, first=first, unit=found[0], end=found[1]):
         return _measure(scan=scan, at=at, first=first, unit=found[0], end=found[1])
     return _bare(scan=scan, at=at, first=first)
+
+
+_A_PULL = re.compile(r"\b(?:pull|load|force|holding|holds?|strength|break|tension|strain|wll|swl)")
+_OF_A = re.compile(r" (?:of )?(?:an?|one)(?= )")
 
 
 def _no_unit(*, scan: _Scan, first: Read, unit: Unit, end: int) -> bool:
@@ -183,7 +202,7 @@ def _named_force(*, scan: _Scan, at: int, begin: int, first: Read, end: int) -> 
     return _beaufort(scan=scan, at=begin, low=int(first.value), high=int(first.value), end=end)
 
 
-_SECOND_FORCE = re.compile(r"\s?(?:-|–|to|or|\.\.)\s?(?:force )?(?=\d{1,2}(?![\d.:])|[a-z])")
+_SECOND_FORCE = re.compile(r"\s?(?:-|–|to|or|/|\.\.)\s?(?:force )?(?=\d{1,2}(?![\d.:])|[a-z])")
 
 
 def _plain_amount(kind: str, value: float) -> Amount:
@@ -204,13 +223,23 @@ def _measure(*, scan: _Scan, at: int, first: Read, unit: Unit, end: int) -> int:
 
 def _add(*, scan: _Scan, at: int, end: int, unit: Unit, low_value: float, high_value: float, flags: frozenset[str]) -> int:
     amount = Amount(unit.kind, si_of(value=low_value, unit=unit), si_of(value=high_value, unit=unit), unit.symbol, low_value, high_value)
-    scan.inches_taken(at, end)
+    if scan.quoted:
+        scan.inches_taken(at, end)
     text = scan.text[at:end]
     flags = flags | around(low=scan.low, start=at, end=end) | _of_unit(text=text, unit=unit)
+    if at == scan.by:
+        flags = flags | _PRODUCT
+    if scan.low[end : end + 2].strip()[:1] in _TIMES_SIGNS and (by := _BY.match(scan.low, end)):
+        scan.by = by.end()
+        flags = flags | _PRODUCT
     scan.found.append(Mention(unit.kind, amount, at, end, text, flags))
     return end
 
 
+_BY = re.compile(r"\s?[x×*]\s?(?=\d)|\sby\s(?=\d)")
+_TIMES_SIGNS = frozenset("x×*b")
+_PRODUCT = frozenset({"product"})
+_ONE_OR_TWO = frozenset({"article", "about", "range"})
 _UPPER_M = frozenset({"upper_m"})
 _AMBIGUOUS = frozenset({"ambiguous_unit"})
 _ADJECTIVE = frozenset({"adjective"})
@@ -226,6 +255,8 @@ def _of_unit(*, text: str, unit: Unit) -> frozenset[str]:
 
 def _signed(*, low: str, at: int, value: float) -> tuple[int, float]:
     """Return the place and value with a minus sign before it, where that is no hyphen."""
+    if low.endswith(("minus ", "negative "), 0, at):
+        return at - (6 if low.endswith("minus ", 0, at) else 9), -value
     if at and low[at - 1] == "-" and (at == 1 or low[at - 2] in " (=:\n\t,\xa0"):
         return at - 1, -value
     return at, value
@@ -259,6 +290,7 @@ def _bare(*, scan: _Scan, at: int, first: Read) -> int:
     return _alone(scan=scan, at=at, first=first)
 
 
+_TIMES = re.compile(r" ?x(?![\w])|[ -]times(?![a-z])")
 _LABELS = re.compile(r"\b(?:buoy|pier|berth|no|no\.|number|mark|marker|page|flat|version|chart|channel|ch|ch\.|vhf|model|stage|day|route|slip|pontoon|dock|mooring|light)[ #]{1,2}\Z")
 _NAME = re.compile(r"(?<![.!?:]\s)(?<![A-Za-z])[A-Z][a-zà-ÿ]{2,20} \Z")
 
@@ -272,5 +304,11 @@ def _alone(*, scan: _Scan, at: int, first: Read) -> int:
         flags = flags | {"label"}
     elif at > 24 and (name := _NAME.search(scan.cased, at - 24, at)) and name.start() > 1:
         flags = flags | {"after_name"}
-    scan.found.append(Mention(kind, _plain_amount("number", value), begin, first.end, scan.text[begin : first.end], flags))
-    return first.end
+    times = _TIMES.match(scan.low, first.end)
+    if times:
+        flags = flags | {"times"}
+    elif scan.low[first.end : first.end + 1] == "-" and scan.low[first.end + 1 : first.end + 2].isalpha():
+        flags = flags | {"compound_word"}
+    end = times.end() if times else first.end
+    scan.found.append(Mention(kind, _plain_amount("number", value), begin, end, scan.text[begin:end], flags))
+    return end

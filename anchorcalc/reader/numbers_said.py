@@ -6,16 +6,28 @@ from anchorcalc.reader.mention import NO_FLAGS, Read
 from anchorcalc.units.numbers import NUMERAL, ONES, SCALES, TENS, VULGAR, and_a_part, numeral, spelled
 
 _WORD = re.compile(r"[a-z]+")
-_STARTERS = frozenset({*ONES, *TENS, *SCALES, "a", "an", "half", "quarter", "couple", "dozen", "hundred"})
+_STARTERS = frozenset({*ONES, *TENS, *SCALES, "a", "an", "half", "quarter", "couple", "dozen", "hundred", "point"})
+_TIMES_TEN = re.compile(r"[ \xa0]?[x×*][ \xa0]?10(?:\^([+-]?\d{1,2})|([⁻⁺]?[⁰¹²³⁴-⁹]{1,2}))(?!\d)")
+_THREES = re.compile(r"[1-9]\d{0,2}(?:(?:\xa0\d{3})+| 000(?: 000)*)(?![\d.,/])")
+_RAISED = str.maketrans("⁻⁺⁰¹²³⁴⁵⁶⁷⁸⁹", "-+0123456789")
 MOST = 1e18  # more than that is no quantity that anybody says
 _NUMERAL = re.compile(NUMERAL)
-_SCALE = re.compile(r"[ \xa0-]?(hundred thousand|hundred million|hundred|thousand|million|billion|trillion|dozen)(?![a-z])")
-_ROUND = {"hundred": 100.0, "dozen": 12.0, "hundred thousand": 1e5, "hundred million": 1e8, **SCALES}
+_SCALE = re.compile(r"[ \xa0-]?(hundred thousand|hundred million|hundred|thousand|million|billion|trillion|dozen|k(?=[ \xa0]?(?:lbs?|kg|ft|n|lbf|pounds|feet|miles|km)(?![a-z])))(?![a-z])")
+_ROUND = {"hundred": 100.0, "k": 1000.0, "dozen": 12.0, "hundred thousand": 1e5, "hundred million": 1e8, **SCALES}
 _ISH = re.compile(r"-?ish(?![a-z])")
 _PART = re.compile(r" and (?:a |one |half|quarter|three)")
 SPELLED = frozenset({"spelled"})
 _FRACTION = frozenset({"fraction"})
 _ROUGH = frozenset({"spelled", "about"})
+
+
+def _power(*, low: str, found: re.Match[str], value: float) -> Read | None:
+    """Return a number with a power of ten behind it, or in groups of three with spaces between; None where it has neither."""
+    threes = _THREES.match(low, found.start())
+    if threes:
+        return Read(float(threes[0].replace(" ", "").replace("\xa0", "")), threes.end())
+    times = _TIMES_TEN.match(low, found.end())
+    return Read(value * 10.0 ** float((times[1] or times[2]).translate(_RAISED)), times.end()) if times else None
 
 
 def number_at(*, low: str, at: int) -> Read | None:
@@ -35,12 +47,14 @@ def number_at(*, low: str, at: int) -> Read | None:
     value, end = numeral(found[0]), found.end()
     if value is None or value > MOST:
         return None
+    if low[end : end + 1] in "x× \xa0*" and (more := _power(low=low, found=found, value=value)) is not None:
+        return more
     last = low[end - 1]
     flags = _FRACTION if "/" in found[0] or last in VULGAR else NO_FLAGS
     ish = _ISH.match(low, end) if low[end : end + 1] in "-i" else None
     if ish:
         return Read(value, ish.end(), flags | {"about"})
-    if low[end : end + 1] in " -\xa0hmtbd":
+    if low[end : end + 1] in " -\xa0hmtbdk":
         scale = _SCALE.match(low, end)
         if scale:
             value, end = value * _ROUND[scale[1]], scale.end()

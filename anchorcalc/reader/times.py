@@ -13,12 +13,12 @@ _CLOCK = re.compile(
     r"|\d{1,2}[ \xa0]?(?:[ap]\.m\.|[ap]m\b)|\d{3,4}[ \xa0]?(?:[ap]\.m\.|[ap]m\b)|\d{4}[ \xa0]?(?:hrs|hours|h|utc|gmt|z|lt)\b|\d{1,2}[ ]o'clock|\d{1,2}h\d\d)(?![0-9])"
 )
 _MAYBE = re.compile(
-    r"\d{1,2}[:/h]\d|\d{3,4}(?![\d,.])|\d{1,2}\.\d\d[ \xa0.]?[aph.\d]|\d{1,4}[ \xa0]?(?:[ap]\.?m|h|o'c|utc|gmt|z|lt)"
+    r"\d{1,2}[:/h]\d|\d{3,4}(?!\d|[,.]\d)|\d{1,2}\.\d\d[ \xa0.]?[aph.\d]|\d{1,4}[ \xa0]?(?:[ap]\.?m|h|o'c|utc|gmt|z|lt)"
     r"|\d{4}-\d|\d{1,2}(?:st|nd|rd|th)?[ -](?:of )?(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)"
 )
 _MONTH_ENDS = frozenset("jan ary feb mar rch apr ril may jun une jul uly aug ust sep ept ber oct nov dec an. eb. ar. pr. ug. ep. ct. ov. ec.".split())
 _FOUR = re.compile(r"(?:[01]\d|2[0-3])[0-5]\d(?![\d.,:]?\d)")
-_CLOCK_BEFORE = re.compile(r"(?:\b(?:at|by|until|till|til|from|since|around|about|lw|hw|low|high|before|after|tide|water|slack|time|now|and|to|eta|etd)[ :=(]{1,3}|–)\Z")
+_CLOCK_BEFORE = re.compile(r"(?:\b(?:at|by|until|till|til|from|since|around|about|lw|hw|low|high|before|after|tide|water|slack|time|now|and|to|eta|etd|lws|hws)[ :=(]{1,3}|–|@ ?)\Z")
 _DATE = re.compile(
     rf"(?:\d{{4}}-\d\d-\d\d|\d{{1,2}}[/.]\d{{1,2}}[/.]\d{{2,4}}|\d{{1,2}}(?:st|nd|rd|th)?[ -](?:of )?{_MONTH}\b(?:[ ,]{{1,2}}\d{{4}})?)(?![\d/])"
 )
@@ -30,7 +30,7 @@ _TWELVE = frozenset({"twelve_hour"})
 
 _D = r"\d{1,3}(?:[.,]\d{1,9})?[°\s-]{0,3}(?:\d{1,2}(?:[.,]\d{1,9})?['\s-]{0,3})?(?:\d{1,2}(?:[.,]\d{1,9})?[\"'\s]{0,3})?"
 _PLACE = re.compile(
-    rf"(?<![\w./])(?:{_D}[NS](?:orth|outh)?[,;/\s]{{0,3}}{_D}[EW](?:est|ast)?(?![A-Za-z])|[NS][\s]?{_D}[,;/\s]{{0,3}}[EW]\s?{_D}"
+    rf"(?<![\w./:])(?:{_D}[NS](?:orth|outh)?[,;/\s]{{0,3}}{_D}[EW](?:est|ast)?(?![A-Za-z])|[NS][\s]?{_D}[,;/\s]{{0,3}}[EW]\s?{_D}"
     r"|-?\d{1,2}\.\d{3,9}\s?,\s?-?\d{1,3}\.\d{3,9}(?![\w.]))"
 )
 _PLACE_HINT = re.compile(r"\d[°'\"\s]{0,3}[NS](?![a-z])|[NS]\s?\d|\.\d{3}")

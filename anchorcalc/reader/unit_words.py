@@ -59,7 +59,7 @@ _GENERAL: tuple[Unit, ...] = (
 _FOLDED_ONLY = {"n", "w", "ps", "ch", "cv", "k", "#", "mn", "hand", "g", "ms", "au", "ly", "t", "cal"}  # too short for any case, or another word
 _OTHER = frozenset(
     "rpm revs v volt volts amp amps ah wh kwh hz khz mhz ghz hpa mb mbar millibar millibars bar bars psi pa kpa mpa kb gb tb px pt "
-    "people persons crew boats anchors times x".split()
+    "people persons crew boats anchors".split()
 )
 _MONEY = frozenset("dollar dollars euro euros usd eur gbp quid bucks sterling cents pence kroner sek nok dkk".split())
 _TEMPERATURE_ZERO = {"°C": 273.15, "°F": 273.15 - 32 * 5 / 9, "K": 0.0}
