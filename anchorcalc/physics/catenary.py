@@ -14,7 +14,7 @@ from anchorcalc.physics.hanging import LEAST_LOAD, length_to_rise, part_rise, pa
 from anchorcalc.physics.lifting import Lifted, Rode, joint_slope, lifted, line_off_bottom
 
 # So many rows at a time stay in the processor's cache through the search.
-ROWS_AT_A_TIME = 16384
+ROWS_AT_A_TIME = 32768
 
 
 class _Given(NamedTuple):
