@@ -299,7 +299,7 @@ def _as_taken(term: Term, value: Any, system: str) -> Taken:
     low, high = float(np.min(value)), float(np.max(value))
     unit = unit_of(kind=term.kind, system=system)
     symbol = unit.symbol if unit else ""
-    return Taken(low, high, symbol, text_of(term=term, low=low, high=high, unit=symbol))
+    return Taken(low, high, symbol, text_of(term=term, low=low, high=high, unit=symbol), is_range=low != high)
 
 
 # --- what contradicts ---------------------------------------------------------------------------------------------------------------

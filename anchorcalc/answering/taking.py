@@ -30,11 +30,7 @@ class Taken(NamedTuple):
     unit: str = ""
     text: str = ""
     beaufort: bool = False
-
-    @property
-    def is_range(self) -> bool:
-        """Whether two ends were given."""
-        return bool(self.low != self.high)
+    is_range: bool = False
 
 
 def take(*, term: Term, raw: Any) -> Taken | Fault:
@@ -89,7 +85,7 @@ def bounded(*, term: Term, low: float, high: float, unit: str, given: Any, beauf
         if why:
             code: Code = "negative" if end < 0.0 and (term.least or 0.0) >= 0.0 else "out_of_bounds"
             return fault(term.name, code, given, why, term.would_do)
-    return Taken(low, high, unit, text_of(term=term, low=low, high=high, unit=unit), beaufort)
+    return Taken(low, high, unit, text_of(term=term, low=low, high=high, unit=unit), beaufort, low != high)
 
 
 def text_of(*, term: Term, low: float, high: float, unit: str) -> str:
@@ -149,8 +145,9 @@ def _from_pint(term: Term, raw: Any) -> Taken | Fault:
     si = from_pint(value=raw, kind=term.kind.name)
     if si is None:
         return _wrong_dimension(term, f"{raw}", str(raw.dimensionality))
-    spelled = next((unit.symbol for unit in units_spelled(text=f"{raw.units:~}") if unit.kind == term.kind.name), term.kind.si)
-    return bounded(term=term, low=si, high=si, unit=spelled if spelled in UNIT else term.kind.metric, given=f"{raw}")
+    number = float(raw.magnitude)
+    alike = (unit.symbol for unit in UNIT.values() if unit.kind == term.kind.name and math.isclose(number * unit.factor, si, rel_tol=1e-12))
+    return bounded(term=term, low=si, high=si, unit=next(alike, term.kind.si), given=f"{raw}")
 
 
 def _from_mapping(term: Term, raw: Mapping[str, Any]) -> Taken | Fault:
