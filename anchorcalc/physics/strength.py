@@ -4,7 +4,7 @@ import numpy as np
 
 from anchorcalc.physics.arrays import Array
 from anchorcalc.physics.codes import G30, NYLON_3_STRAND, Codes
-from anchorcalc.physics.lookup import SAME_SIZE, Places, Rows, row_at_or_below, value_at_or_below
+from anchorcalc.physics.lookup import SAME_SIZE, Places, Rows, row_at_or_above, row_at_or_below, value_at_or_below
 from anchorcalc.physics.tables import chain, frozen, rope, shackle
 
 
@@ -68,7 +68,7 @@ def chain_working_load(*, chain_size: Array, chain_grade: Codes = G30) -> Array:
     Notes
     -----
     Source: ``sources.CFR_CHAIN`` for inch sizes; for metric ones a quarter of the breaking load of ``sources.ISO_CHAIN``, or
-    the first where it is less; any other size is the weaker of the rows below it. The two are different chains under nearly
+    the first where it is less; any other size is the weakest of the rows beside it. The two are different chains under nearly
     the same number: 8 mm is weaker than 5/16 in (7.94 mm), a trade size whose wire is thicker than its name.
 
     Examples
@@ -78,7 +78,8 @@ def chain_working_load(*, chain_size: Array, chain_grade: Codes = G30) -> Array:
     """
     inch = _chain_loads_below(sizes=chain.INCH_SIZES, loads=INCH_CHAIN_LOADS, chain_size=chain_size, chain_grade=chain_grade)
     metric = _chain_loads_below(sizes=chain.METRIC_SIZES, loads=METRIC_CHAIN_LOADS, chain_size=chain_size, chain_grade=chain_grade)
-    weaker = np.where(_is_row(sizes=chain.METRIC_SIZES, size=chain_size), metric, np.fmin(inch, metric))
+    above = METRIC_CHAIN_LOADS[chain_grade, np.minimum(row_at_or_above(sizes=chain.METRIC_SIZES, size=chain_size), len(chain.METRIC_SIZES) - 1)]
+    weaker = np.where(_is_row(sizes=chain.METRIC_SIZES, size=chain_size), metric, np.minimum(np.fmin(inch, metric), above))
     return np.where(_is_row(sizes=chain.INCH_SIZES, size=chain_size), inch, weaker)[()]
 
 
