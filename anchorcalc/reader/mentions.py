@@ -302,7 +302,7 @@ def _alone(*, scan: _Scan, at: int, first: Read) -> int:
     if label:
         kind = "channel" if label[0].startswith(("vhf", "ch")) and not label[0].startswith("chart") else kind
         flags = flags | {"label"}
-    elif at > 24 and (name := _NAME.search(scan.cased, at - 24, at)) and name.start() > 1:
+    elif (name := _NAME.search(scan.cased, max(0, at - 24), at)) and name.start() > 1:
         flags = flags | {"after_name"}
     times = _TIMES.match(scan.low, first.end)
     if times:

@@ -1,0 +1,96 @@
+"""Which quantity can stand for which term, by its kind and size."""
+
+from typing import Literal
+
+from anchorcalc.reader.mention import Mention
+from anchorcalc.units import kinds
+from anchorcalc.units.kinds import UNIT, Amount
+from anchorcalc.vocabulary.term import Term
+
+Fit = Literal["yes", "bare", "no", "never"]
+
+_UNIT_KIND = {kinds.LENGTH: "length", kinds.SIZE: "length", kinds.MASS: "mass", kinds.SPEED: "speed", kinds.FORCE: "force", kinds.ANGLE: "angle",
+              kinds.POWER: "power", kinds.LENGTHS: "length"}
+_MEASURED = frozenset(("length", "mass", "speed", "force", "angle", "power", "time", "volume", "temperature", "area"))
+_FORCE_OF_MASS = {"kg": "kgf", "lb": "lbf", "t": "tf"}
+# A bare trade fraction is a size in inches, never a length.
+_SHORT = frozenset(("depth", "rode_out", "rode_aboard", "chain", "line", "boat_length", "distance", "distance_off", "mark_interval", "marks", "beam", "other_rode_out", "other_boat_length"))
+
+
+def is_size(mention: Mention) -> bool:
+    """Say whether a quantity is as small as a diameter, and written like one."""
+    amount = mention.amount
+    if not isinstance(amount, Amount):
+        return False
+    if mention.kind == "length":
+        return amount.unit in ("mm", "in", "cm") and 0.0 < abs(amount.high) < 0.065
+    return is_trade_fraction(mention)
+
+
+def is_trade_fraction(mention: Mention) -> bool:
+    """Say whether a bare number is a fraction of an inch as the trade writes it (`3/8`, `seven-sixteenths`)."""
+    amount = mention.amount
+    if mention.kind != "number" or not isinstance(amount, Amount) or amount.low != amount.high:
+        return False
+    sixteenths = amount.value * 32.0
+    return ("fraction" in mention.flags or "spelled" in mention.flags) and 0.0 < amount.value < 2.0 and amount.value % 1 != 0 and abs(sixteenths - round(sixteenths)) < 1e-9
+
+
+def fit(*, term: Term, mention: Mention) -> Fit:
+    """Say whether a quantity can stand for a term: yes, bare (a unit is wanting), no (a wrong dimension), or never."""
+    amount = mention.amount
+    if not isinstance(amount, Amount):
+        return "never"
+    if term.kind is kinds.RATIO:
+        return "yes" if (mention.kind == "ratio" and amount.value > 0.0) or mention.kind == "number" else "never"
+    if term.kind is kinds.SLOPE:
+        return "yes" if mention.kind == "ratio" else "never"
+    wanted = _UNIT_KIND.get(term.kind)
+    if wanted is None:
+        return "never"
+    if mention.kind == "number":
+        return _bare(term, mention)
+    if mention.kind == wanted:
+        return _sized(term, mention)
+    if wanted == "force" and mention.kind == "mass":
+        return "yes"
+    return "no" if mention.kind in _MEASURED else "never"
+
+
+def _bare(term: Term, mention: Mention) -> Fit:
+    if "label" in mention.flags or "after_name" in mention.flags:
+        return "never"
+    if is_trade_fraction(mention):
+        return "yes" if term.kind is kinds.SIZE else "bare" if term.name not in _SHORT and "fraction" not in mention.flags else "never"
+    return "bare"
+
+
+def _sized(term: Term, mention: Mention) -> Fit:
+    small = is_size(mention)
+    if term.kind is kinds.SIZE:
+        amount = mention.amount
+        assert isinstance(amount, Amount)
+        return "yes" if small or (amount.unit in ("mm", "in") and amount.high < 0.11) or amount.high < 0.0 else "never"
+    return "never" if small and term.name in _SHORT else "yes"
+
+
+def as_given(*, term: Term, mention: Mention) -> Amount:
+    """Return a quantity as the gate takes it for a term: a pull in kg or lb as a force, a trade fraction in inches."""
+    amount = mention.amount
+    assert isinstance(amount, Amount)
+    if term.kind is kinds.FORCE and amount.unit in _FORCE_OF_MASS:
+        return with_unit(amount, unit=_FORCE_OF_MASS[amount.unit])
+    if term.kind is kinds.FORCE and amount.kind == "mass":
+        kilograms = UNIT["kgf"]
+        return Amount("force", amount.low * kilograms.factor, amount.high * kilograms.factor, "kgf", amount.low, amount.high)
+    if term.kind is kinds.SIZE and is_trade_fraction(mention):
+        return with_unit(amount, unit="in")
+    if term.kind is kinds.SLOPE and amount.value > 1.0:  # a beach is said as one in so many, 20:1 is no beach
+        return amount
+    return amount
+
+
+def with_unit(amount: Amount, *, unit: str) -> Amount:
+    """Return a number or a quantity with its numbers in another unit."""
+    size = UNIT[unit]
+    return Amount(size.kind, amount.value * size.factor, amount.value_high * size.factor, unit, amount.value, amount.value_high)

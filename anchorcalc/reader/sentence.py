@@ -1,0 +1,62 @@
+"""A text as the reader sees it: words in one spelling, signs, and what it mentions, in order."""
+
+import re
+from typing import NamedTuple
+
+from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.quantities import mentions
+from anchorcalc.reader.words import SAME
+from anchorcalc.units.numbers import plain
+
+_PIECE = re.compile(r"[^\W\d_]+(?:'[^\W\d_]+)*|\d+|[.,;:?!()\n–=~/&+<>×-]")
+
+
+class Token(NamedTuple):
+    """A word in its one spelling, a sign, or a mention (`word` is then its kind in angle brackets)."""
+
+    word: str
+    start: int
+    end: int
+    mention: Mention | None = None
+
+
+class Sentence(NamedTuple):
+    """A whole text: its tokens, and the same as one line of words with a space on either side of each."""
+
+    text: str
+    tokens: tuple[Token, ...]
+
+    @property
+    def line(self) -> str:
+        """All tokens as one line."""
+        return f" {' '.join(token.word for token in self.tokens)} "
+
+
+def read(text: str) -> Sentence:
+    """Return a text as tokens."""
+    low = _lower(plain(text))
+    tokens: list[Token] = []
+    at = 0
+    for one in mentions(text):
+        _words(low, at, one.start, tokens)
+        tokens.append(Token(f"<{one.kind}>", one.start, one.end, one))
+        at = one.end
+    _words(low, at, len(low), tokens)
+    return Sentence(text, tuple(tokens))
+
+
+def _lower(text: str) -> str:
+    lowered = text.lower()
+    return lowered if len(lowered) == len(text) else "".join(sign.lower() if len(sign.lower()) == 1 else sign for sign in text)
+
+
+def _words(low: str, start: int, end: int, tokens: list[Token]) -> None:
+    for found in _PIECE.finditer(low, start, end):
+        tokens.append(Token(spelled(found[0]), found.start(), found.end()))
+
+
+def spelled(word: str) -> str:
+    """Return a word in the spelling of the tables."""
+    if "'" in word:
+        word = word.removesuffix("'s").replace("'", "") if not word.endswith("n't") else word.replace("'", "")
+    return SAME.get(word, word)

@@ -1,0 +1,167 @@
+"""Which quantity stands for which term: from the words beside it, all quantities of a text together."""
+
+from functools import cache
+from typing import NamedTuple
+
+from anchorcalc.reader.cues import CUES
+from anchorcalc.reader.fits import Fit, fit, is_size
+from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.sentence import Token
+from anchorcalc.reader.words import FILLERS, PARTING, STOPS
+from anchorcalc.vocabulary import TERMS
+
+REACH, STEPS = 6.0, 9
+ARTICLES = frozenset("the a an my our her his their your its this that these some".split())
+_NOUN, _FOREIGN, _WRONG = 4.0, 2.0, 2.5
+
+
+class Spoken(NamedTuple):
+    """A phrase of the cue table in a text: its tokens, and what it makes of a quantity before or behind it."""
+
+    start: int
+    end: int
+    behind: tuple[tuple[str, float], ...]  # terms of a quantity behind the phrase
+    before: tuple[tuple[str, float], ...]
+
+
+class Role(NamedTuple):
+    """A quantity and the term that it was taken for, None where no word says."""
+
+    mention: Mention
+    at: int
+    term: str | None
+    score: float
+    fit: Fit = "never"
+    cue: tuple[int, int] = (-1, -1)
+
+
+@cache
+def _phrases() -> dict[str, list[tuple[tuple[str, ...], dict[str, float], dict[str, float]]]]:
+    """Return the phrases by their first word: words, terms of what follows, terms of what stands before."""
+    held: dict[tuple[str, ...], tuple[dict[str, float], dict[str, float]]] = {}
+    for name, term in TERMS.items():
+        cues = [one.strip() for one in CUES.get(name, "").split("|") if one.strip()]
+        for cue in cues or [f"={noun} {_NOUN:.0f}" for noun in term.nouns]:
+            words = tuple(word for word in cue[1:].split() if word not in ARTICLES)
+            weight = 6.0
+            if words[-1].isdigit():
+                words, weight = words[:-1], float(words[-1])
+            behind, before = held.setdefault(words, ({}, {}))
+            if cue[0] in ">=":
+                behind[name] = max(weight, behind.get(name, 0.0))
+            if cue[0] in "<=":
+                before[name] = max(weight, before.get(name, 0.0))
+    found: dict[str, list[tuple[tuple[str, ...], dict[str, float], dict[str, float]]]] = {}
+    for words, (behind, before) in held.items():
+        found.setdefault(words[0], []).append((words, behind, before))
+    return found
+
+
+def spoken(tokens: tuple[Token, ...]) -> list[Spoken]:
+    """Return every phrase of the cue table that a text holds; articles are passed over."""
+    phrases = _phrases()
+    index = [at for at, token in enumerate(tokens) if token.word not in ARTICLES]
+    words = [tokens[at].word for at in index]
+    found: list[Spoken] = []
+    for place, word in enumerate(words):
+        for said, behind, before in phrases.get(word, ()):
+            if len(said) == 1 or tuple(words[place : place + len(said)]) == said:
+                found.append(Spoken(index[place], index[place + len(said) - 1] + 1, tuple(behind.items()), tuple(before.items())))
+    return found
+
+
+def _cost(token: Token, *, mine: Mention, backward: bool) -> float:
+    """Return how far a token parts a phrase from a quantity."""
+    word = token.word
+    if token.mention is not None:
+        if token.mention.kind in ("ordinal", "date", "channel"):
+            return 1.0
+        return 0.5 if is_size(token.mention) and not is_size(mine) else 4.0
+    if word in ARTICLES:
+        return 0.8 if backward else 0.2
+    if word in FILLERS:
+        return 0.2
+    if word == ",":
+        return 2.5
+    if word in STOPS:
+        return 99.0
+    if word in PARTING:
+        return 2.6
+    return 1.2
+
+
+def candidates(*, tokens: tuple[Token, ...], at: int, starts: dict[int, list[Spoken]], ends: dict[int, list[Spoken]], takes: frozenset[str]) -> list[Role]:
+    """Return what the words around make of one quantity, the strongest first."""
+    mention = tokens[at].mention
+    assert mention is not None
+    best: dict[str, Role] = {}
+    for backward in (True, False):
+        cost, place = 0.0, at
+        for _ in range(STEPS):
+            beside = ends.get(place, ()) if backward else starts.get(place + 1, ())
+            for one in beside:
+                for name, weight in one.behind if backward else one.before:
+                    _keep(best, name=name, score=weight - cost, mention=mention, at=at, cue=(one.start, one.end), takes=takes)
+            place = place - 1 if backward else place + 1
+            if not 0 <= place < len(tokens):
+                break
+            cost += _cost(tokens[place], mine=mention, backward=backward)
+            if cost > REACH:
+                break
+    return sorted(best.values(), key=lambda role: -role.score)[:8]
+
+
+def _keep(best: dict[str, Role], *, name: str, score: float, mention: Mention, at: int, cue: tuple[int, int], takes: frozenset[str]) -> None:
+    how = fit(term=TERMS[name], mention=mention)
+    if how == "never":
+        return
+    score -= (_WRONG if how == "no" else 0.0) + (0.0 if name in takes else _FOREIGN)
+    if score > 0.3 and (name not in best or score > best[name].score):
+        best[name] = Role(mention, at, name, score, how, cue)
+
+
+def roles(*, tokens: tuple[Token, ...], takes: frozenset[str]) -> list[Role]:
+    """Return every quantity of a text with the term it stands for, so that all together fit best and no phrase serves two."""
+    starts: dict[int, list[Spoken]] = {}
+    ends: dict[int, list[Spoken]] = {}
+    for one in spoken(tokens):
+        starts.setdefault(one.start, []).append(one)
+        ends.setdefault(one.end, []).append(one)
+    states = [
+        [*candidates(tokens=tokens, at=at, starts=starts, ends=ends, takes=takes), Role(token.mention, at, None, 0.0)]
+        for at, token in enumerate(tokens) if token.mention is not None
+    ]
+    return _best_path(states)
+
+
+def _best_path(states: list[list[Role]]) -> list[Role]:
+    if not states:
+        return []
+    totals = [one.score for one in states[0]]
+    came: list[list[int]] = []
+    for before, now in zip(states, states[1:], strict=False):
+        back, sums = [], []
+        for role in now:
+            options = [total + role.score - _clash(earlier, role) for total, earlier in zip(totals, before, strict=True)]
+            place = max(range(len(options)), key=options.__getitem__)
+            back.append(place)
+            sums.append(options[place])
+        came.append(back)
+        totals = sums
+    place = max(range(len(totals)), key=totals.__getitem__)
+    chosen = [states[-1][place]]
+    for back, earlier in zip(reversed(came), reversed(states[:-1]), strict=True):
+        place = back[place]
+        chosen.append(earlier[place])
+    return chosen[::-1]
+
+
+def _clash(one: Role, other: Role) -> float:
+    """Return what it costs that two neighbours lean on one phrase, or stand for one term with two values."""
+    if one.term is None or other.term is None:
+        return 0.0
+    if 0 <= one.mention.group == other.mention.group:
+        return 0.0
+    shared = one.cue[0] < other.cue[1] and other.cue[0] < one.cue[1]
+    same = one.term == other.term and one.mention.amount != other.mention.amount
+    return (max(one.score, other.score) + 1.0 if shared else 0.0) + (2.0 if same else 0.0)

@@ -1,0 +1,68 @@
+"""Words that fill a term: kinds of anchor, bottoms, boats, grades, shackles, and what is said not to be."""
+
+from functools import cache
+from typing import NamedTuple
+
+from anchorcalc.reader.sentence import Token, spelled
+from anchorcalc.reader.words import NEGATIONS, STOPS
+from anchorcalc.units.kinds import WORD
+from anchorcalc.vocabulary import TERMS
+
+_NEGATED_WITHIN = 4
+_APART = frozenset(("units", "reads_from", "marks_from"))
+
+
+class WordSaid(NamedTuple):
+    """A word for a term at a place in the text."""
+
+    term: str
+    word: str
+    at: int
+    end: int
+    negated: bool
+
+
+@cache
+def _sayings() -> dict[str, list[tuple[tuple[str, ...], str, str]]]:
+    found: dict[str, list[tuple[tuple[str, ...], str, str]]] = {}
+    for name, term in TERMS.items():
+        if term.kind.name != WORD.name or name in _APART:
+            continue
+        for word, sayings in (*((choice, (choice.replace("_", " "),)) for choice in term.choices if name not in ("bitter_end", "shackles")), *term.said_as):
+            for saying in sayings:
+                words = tuple(spelled(part) for part in saying.lower().replace("-", " - ").split())
+                found.setdefault(words[0], []).append((words, name, word))
+    for held in found.values():
+        held.sort(key=lambda one: -len(one[0]))
+    return found
+
+
+def words_said(*, tokens: tuple[Token, ...], takes: frozenset[str]) -> list[WordSaid]:
+    """Return the words that fill terms of a question, in order, the longest sayings first."""
+    sayings = _sayings()
+    words = [token.word if token.mention is None else _plain(token) for token in tokens]
+    found: list[WordSaid] = []
+    taken: dict[str, int] = {}
+    for at, word in enumerate(words):
+        for said, term, choice in sayings.get(word, ()):
+            if term in takes and at >= taken.get(term, 0) and tuple(words[at : at + len(said)]) == said:
+                taken[term] = at + len(said)
+                found.append(WordSaid(term, choice, at, at + len(said), _negated(words, at)))
+    return found
+
+
+def _plain(token: Token) -> str:
+    assert token.mention is not None
+    return token.mention.text.lower() if token.mention.kind == "number" else token.word
+
+
+def _negated(words: list[str], at: int) -> bool:
+    """Say whether a negation rules the word: close before it, with no sign between."""
+    for back in range(1, _NEGATED_WITHIN + 1):
+        if at - back < 0 or words[at - back] in STOPS or words[at - back] in (",", ":", "but", "and"):
+            return False
+        if words[at - back] in NEGATIONS:
+            return True
+        if words[at - back] == "of" and at - back > 0 and words[at - back - 1] == "instead":
+            return True
+    return False
