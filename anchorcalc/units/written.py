@@ -160,7 +160,7 @@ def _single(said: str, *, kind: str | None) -> Amount | Unread:
     rest = said[(grouped or found).end():].strip()
     if not rest:
         return _one(value=sign * value, unit=None)
-    if not any(mark.isdigit() for mark in rest.rstrip("2")) and not any(mark in "¼½¾" for mark in rest):
+    if not any(mark.isdigit() for mark in rest.rstrip("2²")) and not any(mark in "¼½¾" for mark in rest):
         unit = _unit(_SHARED_SPACE.sub(" ", rest), kind=kind)
         return _one(value=sign * value, unit=unit) if type(unit) is Unit else unit  # type: ignore[return-value]
     return _sum(value=value, sign=sign, rest=rest)
