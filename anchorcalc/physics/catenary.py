@@ -240,9 +240,10 @@ def _shape(given: _Given) -> RodeShape:
 
 def _by_rows(given: _Given) -> RodeShape:
     """The shape of every row that the inputs make together, some thousand at a time."""
+    given = _Given(*(np.asarray(one, dtype=float)[()] for one in given))
     rows = np.broadcast(*given)
     if rows.size <= ROWS_AT_A_TIME:
-        return _shape(_Given(*(np.asarray(one, dtype=float)[()] for one in given)))
+        return _shape(given)
     fields = [one if np.ndim(one) == 0 else np.broadcast_to(one, rows.shape).reshape(-1) for one in given]
     shapes = np.empty((len(RodeShape._fields), rows.size))
     for start in range(0, rows.size, ROWS_AT_A_TIME):

@@ -12,7 +12,7 @@ from anchorcalc.physics.hanging import NEXT_TO_NOTHING, length_to_rise, part_ris
 
 # Misfit in height, over the height, at which one step more ends the search; that step squares it, roughly.
 CLOSE_ENOUGH = 1e-9
-# Worst of 10 million rows far beyond any boat needed 14 steps. Not met, were it to happen, gives nan and not a guess.
+# The worst of 10 million rows far beyond any boat took 18. Not met, were it ever to happen, gives nan and not a guess.
 MOST_STEPS = 100
 # Least part of the height by which a first guess takes the rode as longer than it, [-].
 NARROWEST = 1e-12
@@ -134,11 +134,6 @@ def regime(rode: Rode) -> Regime:
     )
 
 
-def climb(*, short: Any, rate: Any, curl: Any) -> Any:
-    """How far to move the slope [-] for a rise still short [m], its rate [m] and twice the bend of its square part [m]."""
-    return 2.0 * short / (rate + np.sqrt(np.maximum(rate * rate + short * curl, 0.0)))
-
-
 def taut_tension(*, whole: Any, height: Any) -> Any:
     """Tension over load [-] of a straight rode; of one a whisker too short as of one a whisker longer than the height."""
     return whole / np.sqrt(np.maximum(whole - height, NARROWEST * height) * (whole + height))
@@ -159,6 +154,15 @@ def first_guess(*, rode: Rode, case: Regime) -> Any:
     return square / ((rise + flat) * rate + flat * np.sqrt(rate * rate + square) + NEXT_TO_NOTHING)
 
 
+def stepped(*, slope: Any, rode: Rode, case: Regime) -> tuple[Any, Any]:
+    """A slope at the joint nearer to the answer [-], and how far the rise fell short of the roller before [m]; see ``joint_slope``."""
+    rise, rate = rise_and_rate(joint=slope, rode=rode)
+    short = rode.height - rise
+    curl = case.curl / taut(slope) + case.give
+    root = np.sqrt(np.maximum(rate * rate + short * curl, 0.0))
+    return np.maximum(slope + 2.0 * short / (rate + root), case.least), short
+
+
 def joint_slope(rode: Rode) -> Any:
     """Slope at the joint [-] that brings the rode just to the roller; line on the bottom taken off before; nan for a height of nan.
 
@@ -168,11 +172,12 @@ def joint_slope(rode: Rode) -> Any:
     before) and above by the greater of ``chain_turn`` and ``-line_turn``, plus the slope of the taut rode: there no part is
     flatter than the taut rode, so the rise is at least the height. In between the rise grows steadily: one answer.
 
-    The rise is the sum of parts that hang at both ends, concave in the slope (each gains ``1 / taut**3`` at its upper end
-    and loses no less at its lower), and of parts flat at one end (lying chain, floating line), which are concave in the
-    *square* of the slope. The tangent to the one and the tangent in the square to the other never lie below them, so the
-    place where these tangents reach the roller never lies beyond the answer: from the second step on each step climbs
-    towards it, from below and without fail, and doubles the good digits. Newton's method with its bracket built in.
+    A part that hangs at both ends rises by the mean of slope / taut(slope) along it, which is concave in the slope; a part flat
+    at one end (the chain, where some lies; the line, where some floats) by (taut(slope) - 1) / bend, concave in the *square* of the
+    slope; what stretch adds is straight in the one or in the other. So a tangent in the slope to the first kind and a
+    tangent in its square to the second never lie below them, and the place where these tangents reach the roller never
+    lies beyond the answer: from the second step on each step climbs towards it from below, without fail, and doubles the
+    good digits. It is Newton's method with its safeguard built in.
     """
     case = regime(rode)
     slope = np.minimum(np.maximum(first_guess(rode=rode, case=case), case.least), case.most)
@@ -182,16 +187,13 @@ def joint_slope(rode: Rode) -> Any:
 def _settled(*, slope: Any, rode: Rode, case: Regime, steps: int) -> Any:
     """The joint slope from a first guess [-]; once most rows are there, the others go on alone."""
     for step in range(steps):
-        rise, rate = rise_and_rate(joint=slope, rode=rode)
-        short = rode.height - rise
-        curl = case.curl / taut(slope) + case.give
-        slope = np.maximum(slope + climb(short=short, rate=rate, curl=curl), case.least)
+        slope, short = stepped(slope=slope, rode=rode, case=case)
         going = np.abs(short) > CLOSE_ENOUGH * rode.height
         left = np.count_nonzero(going)
         if left == 0:
             return slope
         if 2 * left < going.size:
-            slope[going] = _settled(slope=slope[going], rode=_rows(rode, going), case=_rows(case, going), steps=steps - step)
+            slope[going] = _settled(slope=slope[going], rode=_rows(rode, going), case=_rows(case, going), steps=steps - step - 1)
             return slope
     return np.where(going, np.nan, slope)
 

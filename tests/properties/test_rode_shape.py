@@ -13,6 +13,8 @@ from scipy.optimize import brentq
 
 from anchorcalc.physics.all_chain import chain_shape, flat_pull_chain, flat_pull_load
 from anchorcalc.physics.catenary import ROWS_AT_A_TIME, rode_for_flat_pull, rode_points, rode_shape
+from anchorcalc.physics.hanging import LEAST_LOAD
+from anchorcalc.physics.lifting import Rode, first_guess, line_off_bottom, regime, stepped, whole_rise
 
 Given = dict[str, Any]
 HIGHEST = 0.999  # of the rode out: how high the roller may stand
@@ -63,6 +65,26 @@ def test_every_one_of_200_000_rodes_reaches_the_roller() -> None:
     for result in shape:
         assert np.isfinite(result).all()
         assert (np.asarray(result) >= 0.0).all()
+
+
+def test_the_search_climbs_from_below_and_ends_within_30_steps() -> None:
+    rows = random_rows(rows=20_000, seed=4)
+    load = np.maximum(rows["load"], LEAST_LOAD)
+    whole = Rode(
+        chain=rows["chain"],
+        chain_bend=rows["chain_weight"] / load,
+        line=rows["rode_out"] - rows["chain"],
+        line_bend=rows["line_weight"] / load,
+        stretch=load / rows["line_stiffness"],
+        height=rows["height"],
+    )
+    rode = line_off_bottom(whole)
+    case = regime(rode)
+    slope = np.minimum(np.maximum(first_guess(rode=rode, case=case), case.least), case.most)
+    for _ in range(30):
+        slope, _ = stepped(slope=slope, rode=rode, case=case)
+        assert (whole_rise(joint=slope, rode=rode) <= rode.height * (1.0 + 1e-13)).all()
+    npt.assert_allclose(whole_rise(joint=slope, rode=rode), rode.height, rtol=1e-13)
 
 
 @given(rodes())
@@ -217,7 +239,7 @@ def test_inputs_broadcast_together() -> None:
         rode_out=np.array([[30.0], [50.0], [70.0]]), chain=10.0, height=np.array([4.0, 8.0]), load=600.0, chain_weight=12.0, line_weight=0.3
     )
     assert {np.shape(result) for result in shape} == {(3, 2)}
-    one = rode_shape(rode_out=50.0, chain=10.0, height=8.0, load=600.0, chain_weight=12.0, line_weight=0.3)
+    one = rode_shape(rode_out=50, chain=10, height=8, load=600, chain_weight=12, line_weight=0.3)
     npt.assert_allclose(np.asarray(shape.reach)[1, 1], one.reach, rtol=1e-12)
 
 
