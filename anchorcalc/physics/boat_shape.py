@@ -21,7 +21,8 @@ def usual_beam(*, boat_length: Array, boat_form: Codes = MOTOR) -> Array:
     Returns
     -------
     float or array
-        Beam, [m]: length^(2/3) + 1 in feet for one hull (common practice, memory), 0.55 of the length for a multihull (own estimate).
+        Beam, [m]: length^(2/3) + 1 in feet for one hull (common practice, memory), 0.55 of the length for a multihull, if that is more (own
+        estimate).
 
     Examples
     --------
@@ -29,7 +30,8 @@ def usual_beam(*, boat_length: Array, boat_form: Codes = MOTOR) -> Array:
     3.25
     """
     one_hull = FOOT * (np.cbrt(np.square(np.divide(boat_length, FOOT))) + 1.0)
-    return np.where(np.equal(boat_form, MULTIHULL), np.multiply(boat_length, MULTIHULL_BEAM_SHARE), one_hull)[()]
+    multihull = np.maximum(np.multiply(boat_length, MULTIHULL_BEAM_SHARE), one_hull)
+    return np.where(np.equal(boat_form, MULTIHULL), multihull, one_hull)[()]
 
 
 def usual_draught(*, boat_length: Array, boat_form: Codes = MOTOR) -> Array:

@@ -27,7 +27,7 @@ def _masses(sizes: Rows, masses: Rows) -> Rows:
 # The inch table prints a metric size beside each inch size: 1/4 in is the chain of 7 mm wire, and weighs as much.
 _INCH_MASSES = np.interp(np.square(chain.INCH_SIZES_AS_METRIC), np.square(chain.MASS_SIZES), chain.MASSES_HIGH)
 _ALL_SIZES, _ORDER = np.unique(np.concatenate([chain.MASS_SIZES, chain.INCH_SIZES]), return_index=True)
-_ALL_MASSES = np.maximum.accumulate(np.concatenate([chain.MASSES_HIGH, _INCH_MASSES])[_ORDER])
+_ALL_MASSES = np.concatenate([chain.MASSES_HIGH, _INCH_MASSES])[_ORDER]
 
 _LOW = (_squares(chain.MASS_SIZES), _masses(chain.MASS_SIZES, chain.MASSES_LOW))
 _HIGH = (_squares(_ALL_SIZES), _masses(_ALL_SIZES, _ALL_MASSES))

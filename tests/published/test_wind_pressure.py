@@ -6,8 +6,10 @@ import numpy as np
 import numpy.testing as npt
 import pytest
 
-from anchorcalc.physics.boat_shape import frontal_area
+from anchorcalc.physics.boat_shape import frontal_area, usual_beam, usual_draught
+from anchorcalc.physics.codes import MOTOR, MULTIHULL, SAIL
 from anchorcalc.physics.constants import FOOT, KNOT, POUND_FORCE
+from anchorcalc.physics.tables.design_load import BEAMS_SAIL, LENGTHS
 from anchorcalc.physics.tables.drag import WIND_DRAG
 from anchorcalc.physics.wind import load_standard, load_steady, wind_drag, wind_pressure
 
@@ -54,3 +56,23 @@ def test_load_goes_with_the_square_of_the_wind(load: Any, low: float, high: floa
 def test_area_for_the_quoted_coefficient_is_no_less_than_that_of_the_quoted_boat() -> None:
     # The example above has 6 m² on a cruising sailing boat; our rule gives a 9 m boat of 3 m beam no less: the safe side.
     assert frontal_area(boat_length=9.0, beam=3.0, boat_form=1) >= 6.0
+
+
+def test_usual_beam_is_the_two_thirds_power_and_a_foot() -> None:
+    # Rule of the trade in feet: common practice, from memory. 8, 27 and 64 ft have whole roots.
+    npt.assert_allclose(usual_beam(boat_length=np.array([8, 27, 64]) * FOOT) / FOOT, [5, 10, 17], rtol=1e-12)
+
+
+def test_usual_beam_is_never_narrower_than_the_design_table_takes_a_sailing_boat_to_be() -> None:
+    # ABYC H-40 (7/03), Table 1, beams of sailing boats (memory).
+    assert np.all(usual_beam(boat_length=LENGTHS, boat_form=SAIL) >= BEAMS_SAIL)
+    assert np.all(usual_beam(boat_length=LENGTHS, boat_form=MULTIHULL) >= usual_beam(boat_length=LENGTHS, boat_form=SAIL))
+
+
+def test_boat_of_usual_shape_stands_in_for_what_was_not_given() -> None:
+    # Own estimates, said so wherever they are used: they count just as if they had been given.
+    for form in (MOTOR, SAIL, MULTIHULL):
+        shape = {"beam": usual_beam(boat_length=9.0, boat_form=form), "draught": usual_draught(boat_length=9.0, boat_form=form)}
+        assumed = load_steady(boat_length=9.0, wind=15.0, current=1.0, boat_form=form)
+        npt.assert_allclose(assumed, load_steady(boat_length=9.0, wind=15.0, current=1.0, boat_form=form, **shape), rtol=1e-12)
+    npt.assert_allclose(usual_draught(boat_length=10.0, boat_form=np.array([MOTOR, SAIL, MULTIHULL])), [1.0, 1.8, 1.0], rtol=1e-12)
