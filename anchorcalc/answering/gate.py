@@ -70,13 +70,16 @@ def admit(
                 taken[name], origins[name] = found, origin
             break
     faults.extend(_unknown(question, asked, boat))
-    faults.extend(_alternatives(question, taken, origins))
+    faults.extend(alternatives(question, taken, origins))
     system = _system(taken, origins, units if units is not None else (boat or {}).get("units"), faults)
     admitted = Admitted(values={}, taken=taken, origins=origins, system=system, notes=[], derived=[])
-    _corners(question, admitted, faults)
-    _fill(question, admitted, {one.input for one in faults}, faults)
+    faults.extend(too_ranged(question, admitted))
+    _corners(admitted)
+    refused = {one.input for one in faults}
+    fill(question, admitted, refused)
+    faults.extend(one for condition, one in shortfalls(question, admitted, refused) if somewhere(condition))
     if not faults:
-        faults.extend(contradictions(question, admitted))
+        faults.extend(one for _, one in contradictions(question, admitted))
     if faults:
         raise InputError(faults)
     return admitted
@@ -121,7 +124,7 @@ def _system(taken: dict[str, Taken], origins: dict[str, Origin], units: Any, fau
 _RANK = {"asked": 0, "before": 1, "boat": 2, "assumed": 3}
 
 
-def _alternatives(question: Question, taken: dict[str, Taken], origins: dict[str, Origin]) -> Iterator[Fault]:
+def alternatives(question: Question, taken: dict[str, Taken], origins: dict[str, Origin]) -> Iterator[Fault]:
     """Keep one group of alternatives: what was asked wins over the boat's; two that were said alike contradict."""
     if sum(name in taken for group in question.one_of for name in group) < 2:
         return
@@ -142,42 +145,36 @@ def _alternatives(question: Question, taken: dict[str, Taken], origins: dict[str
 # --- ranges -------------------------------------------------------------------------------------------------------------------------
 
 
-def _corners(question: Question, admitted: Admitted, faults: list[Fault]) -> None:
-    """Put the values in place: plain where one was given, at all corners where ranges were."""
+def too_ranged(question: Question, admitted: Admitted) -> Iterator[Fault]:
+    """Settle which inputs are ranges; yield a fault for each that may not be one."""
     ranges = tuple(name for name, one in admitted.taken.items() if one.is_range)
     for name in ranges:
         if name in question.takes_no_range:
-            faults.append(
-                fault(
-                    name,
-                    "range_not_taken",
-                    admitted.taken[name].text,
-                    "moves an answer both ways, so neither end is the safe one",
-                    f"one value, such as {TERMS[name].would_do},",
-                )
-            )
+            why, would_do = "moves an answer both ways, so neither end is the safe one", f"one value, such as {TERMS[name].would_do},"
+            yield fault(name, "range_not_taken", admitted.taken[name].text, why, would_do)
     if len(ranges) > RANGES_AT_MOST:
-        faults.append(
-            fault(
-                ranges[-1],
-                "too_many_ranges",
-                admitted.taken[ranges[-1]].text,
-                f"is one range more than the {RANGES_AT_MOST} that can be taken",
-                "one value",
-            )
-        )
-        ranges = ranges[:RANGES_AT_MOST]
+        why = f"is one range more than the {RANGES_AT_MOST} that can be taken"
+        yield fault(ranges[-1], "too_many_ranges", admitted.taken[ranges[-1]].text, why, "one value")
+    admitted.ranges = ranges[:RANGES_AT_MOST]
+
+
+def _corners(admitted: Admitted) -> None:
+    """Put the values in place: plain where one was given, at all corners where ranges were."""
     for name, one in admitted.taken.items():
         admitted.values[name] = one.low.seconds if TERMS[name].kind is CLOCK else one.low
-    for place, name in enumerate(ranges):
+    for place, name in enumerate(admitted.ranges):
         one = admitted.taken[name]
-        which = (np.arange(2 ** len(ranges)) >> place) & 1
-        admitted.values[name] = np.where(which == 1, one.high, one.low)
+        admitted.values[name] = np.where(at_high_end(place=place, ranges=len(admitted.ranges)), one.high, one.low)
         admitted.values[f"{name}_ranged"] = True
-    admitted.ranges = ranges
     wind = admitted.taken.get("wind")
     if wind is not None:
         admitted.values["wind_beaufort"] = wind.beaufort
+
+
+def at_high_end(*, place: int, ranges: int) -> np.ndarray[Any, np.dtype[np.bool_]]:
+    """Return at which corners of so many ranges the one at a place stands at its high end."""
+    corners: np.ndarray[Any, np.dtype[np.bool_]] = ((np.arange(2**ranges) >> place) & 1) == 1
+    return corners
 
 
 # --- what was not given -------------------------------------------------------------------------------------------------------------
@@ -194,31 +191,33 @@ def _settle_tide_times(admitted: Admitted) -> None:
         admitted.values |= {"low_at": low_at, "high_at": high_at}
 
 
-def _fill(question: Question, admitted: Admitted, refused: set[str], faults: list[Fault]) -> None:
-    """Fill in what others give, then what is usual; what must be given and is not is a fault."""
+def fill(question: Question, admitted: Admitted, refused: set[str]) -> None:
+    """Fill in what others give, then what is usual."""
     _settle_tide_times(admitted)
     for derivation in question.derives:
         _derive(derivation, question, admitted, refused)
     for name, one in question.inputs.items():
-        if name not in admitted.values and name not in refused:
-            if one.need == "usual" and one.direct:
-                _assume(one.term, admitted)
-            elif one.need == "asked":
-                faults.extend(_missing(name, question, admitted, refused))
-    for rule in question.requires:
-        if rule.input not in admitted.values and rule.input not in refused and somewhere(rule.holds(admitted.values)):
-            faults.append(TERMS[rule.input].missing())
-    for pair in question.pairs:
-        if any(name in admitted.taken for name in pair):
-            faults.extend(TERMS[name].missing() for name in pair if name not in admitted.taken and name not in refused)
-    if (
-        question.one_of
-        and not question.one_of_may
-        and not any(all(name in admitted.values or name in refused for name in group) for group in question.one_of)
-    ):
-        faults.extend(TERMS[name].missing() for name in question.one_of[0] if name not in admitted.values)
+        if one.need == "usual" and one.direct and name not in admitted.values and name not in refused:
+            _assume(one.term, admitted)
     for name, flag in question.assumable:
         admitted.values[flag] = admitted.origins.get(name) == "assumed"
+
+
+def shortfalls(question: Question, admitted: Admitted, refused: set[str]) -> Iterator[tuple[Any, Fault]]:
+    """Yield a fault for each input that must be given and was not, with the condition (of many rows: which) on which it must."""
+    values, taken = admitted.values, admitted.taken
+    for name, one in question.inputs.items():
+        if one.need == "asked" and name not in values and name not in refused:
+            yield from ((True, one) for one in _missing(name, question, admitted, refused))
+    for rule in question.requires:
+        if rule.input not in values and rule.input not in refused:
+            yield rule.holds(values), TERMS[rule.input].missing()
+    for pair in question.pairs:
+        if any(name in taken for name in pair):
+            yield from ((True, TERMS[name].missing()) for name in pair if name not in taken and name not in refused)
+    groups = () if question.one_of_may else question.one_of
+    if groups and not any(all(name in values or name in refused for name in group) for group in groups):
+        yield from ((True, TERMS[name].missing()) for name in groups[0] if name not in values)
 
 
 def _missing(name: str, question: Question, admitted: Admitted, refused: set[str]) -> Iterator[Fault]:
@@ -305,16 +304,15 @@ def _as_taken(term: Term, value: Any, system: str) -> Taken:
 # --- what contradicts ---------------------------------------------------------------------------------------------------------------
 
 
-def contradictions(question: Question, admitted: Admitted) -> Iterator[Fault]:
-    """Yield a fault for each pair of inputs that cannot both be so."""
+def contradictions(question: Question, admitted: Admitted) -> Iterator[tuple[Any, Fault]]:
+    """Yield a fault for each pair of inputs that cannot both be so, with the condition (of many rows: which)."""
     forms = {name: one.low.form for name, one in admitted.taken.items() if TERMS[name].kind is CLOCK}
     if len(set(forms.values())) > 1:
         last = list(forms)[-1]
-        yield fault(
-            last, "clock_mixed", admitted.taken[last].text, "is written in another form than the other times", "plain times or ISO 8601 for all"
-        )
+        why, would_do = "is written in another form than the other times", "plain times or ISO 8601 for all"
+        yield True, fault(last, "clock_mixed", admitted.taken[last].text, why, would_do)
         return
     for rule in question.refuses:
-        if somewhere(rule.holds(admitted.values)):
-            given = admitted.taken[rule.input].text if rule.input in admitted.taken else ""
-            yield rule.fault(given=given)
+        condition = rule.holds(admitted.values)
+        if somewhere(condition):
+            yield condition, rule.fault(given=admitted.taken[rule.input].text if rule.input in admitted.taken else "")

@@ -17,6 +17,18 @@ def _follows(field: Field) -> bool:
     return bool(field.side.follows)
 
 
+def in_order(fields: tuple[Field, ...]) -> list[Field]:
+    """Return the fields, those behind whose corner follows another's."""
+    return sorted(fields, key=_follows)
+
+
+def worst_corner(field: Field, every: Any, places: Mapping[str, Any]) -> Any:
+    """Return at which corner (the last axis) a result is worst: where there is none, or at the end that its safe side says."""
+    if field.side.follows and field.side.follows in places:
+        return places[field.side.follows]
+    return np.argmax(every, axis=-1) if field.side.worst == "greatest" else np.argmin(every, axis=-1)  # both find a nan before all else
+
+
 class Builder:
     """Builds the results of one answer; `exact` and `shown` gather the texts for working and headline."""
 
@@ -29,7 +41,7 @@ class Builder:
     def results(self, fields: tuple[Field, ...], found: Mapping[str, Any]) -> dict[str, Any]:
         """Return the values of the fields, absent ones left out."""
         made: dict[str, Any] = {}
-        for field in sorted(fields, key=_follows) if self.corners else fields:
+        for field in in_order(fields) if self.corners else fields:
             value = found.get(field.name)
             if value is not None:
                 built = self._many(field, value) if field.many else self._one(field, value)
@@ -75,14 +87,7 @@ class Builder:
         return self._quantity(field, number, low, high)
 
     def _at_worst(self, field: Field, every: Any) -> tuple[Any, float | None, float | None]:
-        side = field.side
-        if side.follows and side.follows in self.places:
-            place = self.places[side.follows]
-        elif field.kind not in (FLAG, WORD) and np.any(np.isnan(every.astype(float))):
-            place = int(np.argmax(np.isnan(every.astype(float))))
-        else:
-            place = int(np.argmax(every) if side.worst == "greatest" else np.argmin(every))
-        self.places[field.name] = place
+        place = self.places[field.name] = int(worst_corner(field, every, self.places))
         if field.kind in (FLAG, WORD, CLOCK):
             return every[place], None, None
         return every[place], float(np.min(every)), float(np.max(every))

@@ -64,7 +64,7 @@ def working(s: Shown, v: Values) -> Iterator[str]:
 def _straddles(*, depth: Any, bow_height: Any, rode_aboard: Any, reserve: Any, scope: Any) -> Any:
     """Say whether over a range the rode is enough at one end and not at the other: the worst then lies between."""
     wanted, usable = scope * (depth + bow_height), rode_aboard - reserve
-    return np.any(wanted < usable) & np.any(wanted > usable)
+    return np.any(wanted < usable, axis=-1, keepdims=True) & np.any(wanted > usable, axis=-1, keepdims=True)
 
 
 _BETWEEN: dict[str, Any] = {
