@@ -34,7 +34,7 @@ _FLUKE_SAND = LIGHTWEIGHT_SAND * (EDGE_MASS / REFERENCE_MASS) ** (EXPONENT_SAND 
 _FLUKE_MUD = LIGHTWEIGHT_MUD * (EDGE_MASS / REFERENCE_MASS) ** (EXPONENT_MUD - 1.0)
 
 # Holding over weight of a 100 lb anchor, flat pull: pivoting_fluke, plough, scoop, claw, fisherman, grapnel, mushroom.
-SAND_LOW = frozen([_FLUKE_SAND * (1 - SPREAD), 8, 12, 6, 4, 1.5, 1])
+SAND_LOW = frozen([_FLUKE_SAND * (1 - SPREAD), 10, 15, 8, 5, 2, 1])
 SAND_HIGH = frozen([_FLUKE_SAND * (1 + SPREAD), 35, 45, 25, 18, 8, 3])
 MUD_LOW = frozen([_FLUKE_MUD * (1 - SPREAD), *(SAND_LOW[1:-1] * SOFT_LOW), 1])
 MUD_HIGH = frozen([_FLUKE_MUD * (1 + SPREAD), *(SAND_HIGH[1:-1] * SOFT_HIGH), 4])
