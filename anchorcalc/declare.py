@@ -3,6 +3,7 @@
 import inspect
 import sys
 from collections.abc import Callable, Iterable, Iterator, Mapping
+from importlib import import_module
 from types import NoneType, SimpleNamespace
 from typing import Annotated, Any, Literal, get_args, get_origin, get_type_hints
 
@@ -310,9 +311,13 @@ class Question:
 
     def __reduce__(self) -> tuple[Any, tuple[str]]:
         """Pickle by name."""
-        from anchorcalc.catalogue import question
+        return _declared, (self.solve.__module__,)
 
-        return question, (self.name,)
+
+def _declared(module: str) -> Question:
+    """Return the question that a file declares."""
+    found: Question = import_module(module).QUESTION
+    return found
 
 
 __all__ = [
