@@ -57,3 +57,4 @@ WATCH_CIRCLE = (
 )
 WGS84 = "Local metres on the WGS 84 ellipsoid (a = 6 378 137 m, 1/f = 298.257223563), checked against a general geodesy library to 1 mm [computed]."
 TIME_TO_DRIFT = "Time = distance over speed, less the room that the rode and the boat take: kinematics; common practice, no source."
+CATENARY = "Chain and line as two catenaries in series, length² = height² + 2·height·load/weight: MIT course 2.019, lecture 13 [read]."
