@@ -4,15 +4,15 @@ import re
 
 from anchorcalc.reader.mention import NO_FLAGS
 
-_BEFORE = {
-    "about": "about", "around": "about", "roughly": "about", "approximately": "about", "approx": "about", "approx.": "about", "circa": "about", "ca": "about",
-    "say": "about", "maybe": "about", "perhaps": "about", "probably": "about", "somewhere around": "about", "some": "about", "~": "about",
-    "nearly": "under", "almost": "under", "under": "under", "just under": "under", "below": "under", "less than": "at_most", "barely": "under",
-    "over": "over", "just over": "over", "above": "over", "more than": "at_least", "a good": "over", "good": "over", "well over": "over",
-    "at least": "at_least", "no less than": "at_least", "minimum": "at_least", "at most": "at_most", "up to": "at_most", "no more than": "at_most",
-    "maximum": "at_most", "max": "at_most", "another": "another", "extra": "another", "further": "another", "additional": "another",
+_SAID_BEFORE = {
+    "about": ("about", "around", "roughly", "approximately", "approx", "approx.", "circa", "ca", "say", "maybe", "perhaps", "probably", "some", "~"),
+    "under": ("nearly", "almost", "under", "just under", "below", "barely"),
+    "over": ("over", "just over", "above", "a good", "good", "well over"),
+    "at_least": ("at least", "more than", "no less than", "minimum"),
+    "at_most": ("at most", "less than", "up to", "no more than", "maximum", "max"),
+    "another": ("another", "extra", "further", "additional"),
 }
-_FLAG = {word: frozenset({flag}) for word, flag in _BEFORE.items()}
+_FLAG = {word: frozenset({flag}) for flag, words in _SAID_BEFORE.items() for word in words}
 _AFTER = re.compile(r"(?:-?ish\b| or so\b| odd\b|-odd\b)|( or more\b| plus\b|\+)|( or less\b| max\b| tops\b)|( more\b| extra\b)")
 _AFTERS = (frozenset({"about"}), frozenset({"at_least"}), frozenset({"at_most"}), frozenset({"another"}))
 
@@ -30,12 +30,16 @@ def around(*, low: str, start: int, end: int) -> frozenset[str]:
 
 
 _NOT_INCHES = re.compile(
-    r"\s{1,3}(?:-?\d|[¼½¾]|(?:an?|the|my|our|your|his|her|its|their|this|that|these|those|all|total|front|mud|sand|sandy|muddy|clay|rocks?|rocky|gravel|weed|grass|"
-    r"winds?|gusts|waves|calm|place|case|hand|it|which|shallow|deep water|about|around|some|only|just|under \d|heavy|strong|gales?|soft|hard|good|bad|north|south|east|west|one|two|"
-    r"three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|water|here|there|january|february|march|april|june|july|august|september|october|november|december|"
-    r"depths?|feet|met(?:er|re)s?|fathoms|between|at|each|every|what|conditions|fresh|light|from|with|winter|summer|total)\b)"
+    r"\s{1,3}(?:-?\d|[¼½¾]|(?:an?|the|my|our|your|his|her|its|their|this|that|these|those|it|which|what|each|every|all|total|some|only|just"
+    r"|about|around|between|at|from|with|under \d|front|place|case|hand|here|there|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen"
+    r"|twenty|mud|muddy|sand|sandy|clay|rocks?|rocky|gravel|weed|grass|soft|hard|good|bad|shallow|deep water|water|depths?|feet|met(?:er|re)s?"
+    r"|fathoms|winds?|gusts|waves|calm|heavy|strong|fresh|light|gales?|conditions|north|south|east|west|winter|summer|january|february|march|april"
+    r"|june|july|august|september|october|november|december)\b)"
 )
-_INCHES = re.compile(r"\s{1,3}(?:chain|line|rope|nylon|shackles?|links?|thick|wide|long|diameter|dia|of|x|deep(?! water)|below|above|under(?! \d)|g\d\d|polyester|cable)\b")
+_INCHES = re.compile(
+    r"\s{1,3}(?:chain|line|rope|nylon|polyester|cable|g\d\d|shackles?|links?|thick|wide|long|diameter|dia|of|x|deep(?! water)|below|above"
+    r"|under(?! \d))\b"
+)
 
 
 def is_preposition(*, low: str, at: int, value: float, fraction: bool) -> bool:

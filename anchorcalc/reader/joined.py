@@ -6,11 +6,15 @@ from anchorcalc.reader.mention import Read
 from anchorcalc.reader.numbers_said import number_at
 from anchorcalc.reader.unit_words import FOOT_UNIT, INCH, unit_at
 from anchorcalc.units.kinds import UNIT, Unit
-from anchorcalc.units.numbers import and_a_part
+from anchorcalc.units.number_words import and_a_part
 
 _RATIO_GOES_ON = frozenset("ti:")
 _JOINT_GOES_ON = frozenset("tuoa-–.…0123456789/")
-_RATIO = re.compile(r"\s?:\s?(\d{1,4}(?:\.\d{1,4})?)(?![\d:])|(?: |-)(?:to|in)(?: |-)(?:1|one)(?![\w]|[.,]\d| ?(?:m|ft|feet|foot|met(?:re|er)s?|fathoms?)\b)|(?: |-)(?:to|in)(?: |-)(\d{1,4})(?![\w]|[.,]\d)")
+_RATIO = re.compile(
+    r"\s?:\s?(\d{1,4}(?:\.\d{1,4})?)(?![\d:])"
+    r"|(?: |-)(?:to|in)(?: |-)(?:1|one)(?![\w]|[.,]\d| ?(?:m|ft|feet|foot|met(?:re|er)s?|fathoms?)\b)"
+    r"|(?: |-)(?:to|in)(?: |-)(\d{1,4})(?![\w]|[.,]\d)"
+)
 
 
 def ratio_at(*, low: str, first: Read) -> Read | None:
@@ -25,12 +29,14 @@ def ratio_at(*, low: str, first: Read) -> Read | None:
         under = float(found[1])
         return Read(first.value / under, found.end()) if under and 1.0 in (first.value, under) else None
     if found[2] is not None:  # "1 in 20" is a slope; "4 to 5" is none
-        return Read(1.0 / float(found[2]), found.end()) if first.value == 1.0 and float(found[2]) > 1 and "in" in found[0] and not unit_at(cased=low, low=low, at=found.end()) else None
+        slope = first.value == 1.0 and float(found[2]) > 1 and "in" in found[0] and not unit_at(cased=low, low=low, at=found.end())
+        return Read(1.0 / float(found[2]), found.end()) if slope else None
     return Read(first.value, found.end()) if first.value > 1.0 and "to" in found[0] else None
 
 
 _RATIOS = re.compile(
-    r"(?:\s?:\s?1)?(?:\s?(?:-|–|\.\.\.?)\s?|\s(?P<word>to|or|and)\s)(?P<high>\d{1,3}(?:\.\d{1,3})?)(?:\s?:\s?1(?![\d:])| to 1(?!\d|[.,]\d| ?(?:m|ft|feet|foot)\b))"
+    r"(?:\s?:\s?1)?(?:\s?(?:-|–|\.\.\.?)\s?|\s(?P<word>to|or|and)\s)(?P<high>\d{1,3}(?:\.\d{1,3})?)"
+    r"(?:\s?:\s?1(?![\d:])| to 1(?!\d|[.,]\d| ?(?:m|ft|feet|foot)\b))"
 )
 
 
@@ -45,13 +51,18 @@ def ratios_at(*, low: str, at: int, first: Read) -> tuple[float, int, frozenset[
 
 
 _SMALLER = {
-    "ft": ("in",), "yd": ("ft", "in"), "fathom": ("ft",), "m": ("cm", "dm"), "km": ("m",), "mi": ("ft", "yd"), "nmi": ("cable",), "lb": ("oz",), "stone": ("lb",),
-    "kg": ("g",), "h": ("min",), "min": ("s",), "deg": ("arcmin",), "day": ("h",),
+    "ft": ("in",), "yd": ("ft", "in"), "fathom": ("ft",), "m": ("cm", "dm"), "km": ("m",), "mi": ("ft", "yd"), "nmi": ("cable",), "lb": ("oz",),
+    "stone": ("lb",), "kg": ("g",), "h": ("min",), "min": ("s",), "deg": ("arcmin",), "day": ("h",),
 }
 _AND = frozenset({("ft", "in"), ("h", "min"), ("min", "s"), ("m", "cm"), ("lb", "oz"), ("yd", "in"), ("yd", "ft")})
 _NEXT = re.compile(r"(\s{0,2})(,\s?|and\s|-)?(?=\d|[¼½¾⅛⅜⅝⅞]|[a-z])")
-_ARC = re.compile(r"\s?(\d{1,2}(?:\.\d{1,6})?)\s?(?:'|min(?:utes?)?\b|arc ?min(?:utes?)?\b)(?:\s?(\d{1,2}(?:\.\d{1,6})?)\s?(?:\"|''|sec(?:onds?)?\b))?")
-_BARE_INCHES = re.compile(r"(?!\d{3})(?:1[01]|\d)(?![\d.,:/%°'\"½¼¾a-z]|[ -]?(?:m|ft|in|mm|cm|kg|lbs?|kn|kts?|s|h|t|g|km|nm|x|am|pm)\b|\s?(?:to|-|x|×)\s?\d|[ -]?(?:feet|foot|met|fath|mil|inch|knots|lbs|kilo|cable|pound))")
+_ARC = re.compile(
+    r"\s?(\d{1,2}(?:\.\d{1,6})?)\s?(?:'|min(?:utes?)?\b|arc ?min(?:utes?)?\b)(?:\s?(\d{1,2}(?:\.\d{1,6})?)\s?(?:\"|''|sec(?:onds?)?\b))?"
+)
+_BARE_INCHES = re.compile(
+    r"(?!\d{3})(?:1[01]|\d)(?![\d.,:/%°'\"½¼¾a-z]|[ -]?(?:m|ft|in|mm|cm|kg|lbs?|kn|kts?|s|h|t|g|km|nm|x|am|pm)\b|\s?(?:to|-|x|×)\s?\d"
+    r"|[ -]?(?:feet|foot|met|fath|mil|inch|knots|lbs|kilo|cable|pound))"
+)
 
 
 def compound(*, cased: str, low: str, value: float, unit: Unit, end: int) -> tuple[float, int]:
@@ -94,7 +105,8 @@ def _added(*, cased: str, low: str, value: float, unit: Unit, end: int, found: r
 
 
 _JOINT = re.compile(
-    r"(?:\s?(?P<dots>\.\.\.?|…|–|-)\s?|\s(?P<words>to|up to|through|thru|or|and|or maybe|or perhaps|to maybe|until|till)\s|-?(?P<hung> to | or |/))(?=\d|\.\d|[¼½¾⅛⅜⅝⅞]|[a-z])"
+    r"(?:\s?(?P<dots>\.\.\.?|…|–|-)\s?|\s(?P<words>to|up to|through|thru|or|and|or maybe|or perhaps|to maybe|until|till)\s|-?(?P<hung> to | or |/))"
+    r"(?=\d|\.\d|[¼½¾⅛⅜⅝⅞]|[a-z])"
 )
 _BETWEEN = re.compile(r"\b(?:between|betwixt|from between|anywhere between) \Z")
 _RANGE = frozenset({"range"})
@@ -128,7 +140,7 @@ def partner(*, cased: str, low: str, at: int, end: int, unit: Unit | None, value
         return None
     flags = _ALTERNATIVE if either else _RANGE
     if unit is None:
-        return None if low[other.end : other.end + 1] == ":" or "." in joint[0] and low[other.end:other.end+1].isdigit() else (other.value, other.end, flags)
+        return None if low[other.end : other.end + 1] == ":" else (other.value, other.end, flags)
     return _same_unit(cased=cased, low=low, unit=unit, other=other, flags=flags)
 
 

@@ -10,6 +10,7 @@ from anchorcalc.units.kinds import Amount, Unit
 _MARK = re.compile(r"\s?,\s?(?:and |& |or )?|\s(?:and|&)\s|\s?;\s?")
 _BY = re.compile(r"\s?[x×*]\s?(?=\d)|\sby\s")
 _TIGHT = re.compile(r"\d{1,4}(?:,\d{1,4}){2,}(?![\d,])")
+_DIGITS = re.compile(r"\d+")
 _GROUPS = re.compile(r"\d{1,3}(?:,\d{3})+\Z")
 _NO_UNIT_OF_ITS_OWN = re.compile(r"\b(?:scope|scope of|ratio of|multiple of|scope is|factor of|mark|marks) \Z")
 _LIST, _SHARED, _PRODUCT = frozenset({"list"}), frozenset({"shared_unit"}), frozenset({"product"})
@@ -24,7 +25,7 @@ def shared(*, text: str, cased: str, low: str, at: int, first: Read, group: int)
     items, flags = [(at, first.end, first.value)], _LIST
     tight = _TIGHT.match(low, at)
     if tight and not _GROUPS.match(tight[0]):
-        items = [(found.start(), found.end(), float(found[0])) for found in re.compile(r"\d+").finditer(low, at, tight.end())]
+        items = [(found.start(), found.end(), float(found[0])) for found in _DIGITS.finditer(low, at, tight.end())]
         unit = unit_at(cased=cased, low=low, at=tight.end())
     elif _BY.match(low, first.end):
         unit = _follow(cased=cased, low=low, items=items, mark_of=_BY)
@@ -37,13 +38,15 @@ def shared(*, text: str, cased: str, low: str, at: int, first: Read, group: int)
     return _mentions(text=text, items=items, unit=unit[0], last_end=unit[1], group=group, flags=flags), looked
 
 
-def _follow(*, cased: str, low: str, items: list[tuple[int, int, float]], mark_of: re.Pattern[str]) -> tuple[Unit, int, str] | None:
+def _follow(
+    *, cased: str, low: str, items: list[tuple[int, int, float]], mark_of: re.Pattern[str]
+) -> tuple[Unit, int, str] | None:
     """Add the further items to the first one; return the unit of the last, or None where it has none."""
     for _ in range(MOST):
         mark = mark_of.match(low, items[-1][1])
         if not mark:
             return None
-        number = number_at(low=low, at=mark.end()) if mark.end() < len(low) and (low[mark.end()].isalnum() or low[mark.end()] in "¼½¾") else None
+        number = number_at(low=low, at=mark.end())
         if number is None:
             return None
         items.append((mark.end(), number.end, number.value))
@@ -53,11 +56,14 @@ def _follow(*, cased: str, low: str, items: list[tuple[int, int, float]], mark_o
     return None
 
 
-def _mentions(*, text: str, items: list[tuple[int, int, float]], unit: Unit, last_end: int, group: int, flags: frozenset[str]) -> list[Mention]:
+def _mentions(
+    *, text: str, items: list[tuple[int, int, float]], unit: Unit, last_end: int, group: int, flags: frozenset[str]
+) -> list[Mention]:
     found: list[Mention] = []
-    for begin, end, value in items:
+    for begin, number_end, value in items:
         last = begin == items[-1][0]
-        end = last_end if last else end
+        end = last_end if last else number_end
         si = si_of(value=value, unit=unit)
-        found.append(Mention(unit.kind, Amount(unit.kind, si, si, unit.symbol, value, value), begin, end, text[begin:end], flags if last else flags | _SHARED, group))
+        amount = Amount(unit.kind, si, si, unit.symbol, value, value)
+        found.append(Mention(unit.kind, amount, begin, end, text[begin:end], flags if last else flags | _SHARED, group))
     return found

@@ -14,15 +14,16 @@ class Mention(NamedTuple):
 
     kind
         `length`, `mass`, `speed`, `force`, `time`, `angle`, `power`, `area`: `amount` is an Amount of that kind. `number`: a bare number
-        (unit ""). `ratio`: `7:1` (7), `1:20` (0.05). `clock`: `amount` is a Clock. `position`: `amount` is a Position. What no
-        question takes, so that nothing else takes it either: `temperature`, `volume` (with an Amount), `money`, `percent`, `date`, `channel`, `ordinal`,
-        `other` (rpm, volts …; `amount` is None or a bare number).
+        (unit ""). `ratio`: `7:1` (7), `1:20` (0.05). `clock`: `amount` is a Clock. `position`: `amount` is a Position.
+        What no question takes, so that nothing else takes it either: `temperature`, `volume` (with an Amount), `money`, `percent`, `channel`,
+        `date`, `ordinal`, `other` (rpm, volts …); their `amount` is None or a bare number.
     flags
-        `range` (low and high differ, said as a range), `alternative` (`4 or 5 m`), `beaufort`, `about`, `at_least`, `at_most`, `under`, `over`
-        (what stands beside the number), `another` (a change, not a value), `spelled` (in words), `article` (`a fathom`), `shared_unit` (the unit
-        stands at a neighbour in the list), `list` (see `group`), `adjective` (`28-foot`, `40 footer`), `ambiguous_unit` (`ton`, `KN`),
-        `fraction` (`3/8`), `product` (`13.4 m x 7.2 m`: both), `after_name` (a bare number behind a capitalised word: `Skarv 31`), `label` (`buoy 7`),
-        `times` (`seven times the depth`, `7x`), `compound_word` (`three-strand`), `twelve_hour` (`5 o'clock`), `upper_m` (`5 M`), `no_upper_end` (F12: `high` is infinite).
+        `range` (said as one: low and high differ), `alternative` (`4 or 5 m`), `beaufort`, `no_upper_end` (F12: `high` is infinite);
+        `about`, `at_least`, `at_most`, `under`, `over` (what stands beside the number), `another` (a change, not a value);
+        `spelled` (in words), `fraction` (`3/8`), `article` (`a fathom`), `adjective` (`28-foot`, `40 footer`), `product` (`13.4 m x 7.2 m`, both);
+        `shared_unit` (the unit stands at a neighbour in the list), `list` (see `group`), `ambiguous_unit` (`ton`, `KN`), `upper_m` (`5 M`);
+        of bare numbers: `times` (`seven times the depth`, `7x`), `compound_word` (`three-strand`), `after_name` (behind a capitalised word:
+        `Skarv 31`), `label` (`buoy 7`); of clock times: `twelve_hour` (`5 o'clock`).
     group
         Number of the list that it stands in (`10, 20 and 40 m`), or -1.
     """

@@ -3,7 +3,8 @@
 import re
 
 from anchorcalc.reader.mention import NO_FLAGS, Read
-from anchorcalc.units.numbers import NUMERAL, ONES, SCALES, TENS, VULGAR, and_a_part, numeral, spelled
+from anchorcalc.units.number_words import ONES, SCALES, TENS, and_a_part, spelled
+from anchorcalc.units.numbers import NUMERAL, VULGAR, numeral
 
 _WORD = re.compile(r"[a-z]+")
 _STARTERS = frozenset({*ONES, *TENS, *SCALES, "a", "an", "half", "quarter", "couple", "dozen", "hundred", "point"})
@@ -12,7 +13,10 @@ _THREES = re.compile(r"[1-9]\d{0,2}(?:(?:\xa0\d{3})+| 000(?: 000)*)(?![\d.,/])")
 _RAISED = str.maketrans("⁻⁺⁰¹²³⁴⁵⁶⁷⁸⁹", "-+0123456789")
 MOST = 1e18  # more than that is no quantity that anybody says
 _NUMERAL = re.compile(NUMERAL)
-_SCALE = re.compile(r"[ \xa0-]?(hundred thousand|hundred million|hundred|thousand|million|billion|trillion|dozen|k(?=[ \xa0]?(?:lbs?|kg|ft|n|lbf|pounds|feet|miles|km)(?![a-z])))(?![a-z])")
+_SCALE = re.compile(
+    r"[ \xa0-]?(hundred thousand|hundred million|hundred|thousand|million|billion|trillion|dozen"
+    r"|k(?=[ \xa0]?(?:lbs?|kg|ft|n|lbf|pounds|feet|miles|km)(?![a-z])))(?![a-z])"
+)
 _ROUND = {"hundred": 100.0, "k": 1000.0, "dozen": 12.0, "hundred thousand": 1e5, "hundred million": 1e8, **SCALES}
 _ISH = re.compile(r"-?ish(?![a-z])")
 _PART = re.compile(r" and (?:a |one |half|quarter|three)")
@@ -32,33 +36,35 @@ def _power(*, low: str, found: re.Match[str], value: float) -> Read | None:
 
 def number_at(*, low: str, at: int) -> Read | None:
     """Return the number that begins at a place, or None."""
-    sign = low[at : at + 1]
-    if sign.isalpha():
-        word = _WORD.match(low, at)
-        if word is None or word[0] not in _STARTERS:
-            return None
-        words = spelled(text=low, at=at)
-        if words is None or (low[words.end : words.end + 1].isalnum()):
-            return None
-        return Read(words.value, words.end, _ROUGH if words.rough else SPELLED)
+    if low[at : at + 1].isalpha():
+        return _in_words(low=low, at=at)
     found = _NUMERAL.match(low, at)
     if not found:
         return None
     value, end = numeral(found[0]), found.end()
     if value is None or value > MOST:
         return None
-    if low[end : end + 1] in "x× \xa0*" and (more := _power(low=low, found=found, value=value)) is not None:
+    following = low[end : end + 1]
+    if following in "x× \xa0*" and (more := _power(low=low, found=found, value=value)) is not None:
         return more
-    last = low[end - 1]
-    flags = _FRACTION if "/" in found[0] or last in VULGAR else NO_FLAGS
-    ish = _ISH.match(low, end) if low[end : end + 1] in "-i" else None
-    if ish:
+    flags = _FRACTION if "/" in found[0] or low[end - 1] in VULGAR else NO_FLAGS
+    if following in "-i" and (ish := _ISH.match(low, end)):
         return Read(value, ish.end(), flags | {"about"})
-    if low[end : end + 1] in " -\xa0hmtbdk":
+    if following in " -\xa0hmtbdk":
         scale = _SCALE.match(low, end)
         if scale:
-            value, end = value * _ROUND[scale[1]], scale.end()
-        elif _PART.match(low, end):
+            return Read(value * _ROUND[scale[1]], scale.end(), flags)
+        if _PART.match(low, end):
             part, end = and_a_part(text=low, at=end)
-            value += part
+            return Read(value + part, end, flags)
     return Read(value, end, flags)
+
+
+def _in_words(*, low: str, at: int) -> Read | None:
+    word = _WORD.match(low, at)
+    if word is None or word[0] not in _STARTERS:
+        return None
+    words = spelled(text=low, at=at)
+    if words is None or low[words.end : words.end + 1].isalnum():
+        return None
+    return Read(words.value, words.end, _ROUGH if words.rough else SPELLED)

@@ -56,7 +56,14 @@ def find_quantities(text: str) -> tuple[FoundQuantity, ...]:
     """
     return tuple(
         FoundQuantity(
-            value=float(said.value), unit=said.unit, dimension=said.kind, si=said.low, low=said.low, high=said.high, start=mention.start, end=mention.end,
+            value=float(said.value),
+            unit=said.unit,
+            dimension=said.kind,
+            si=said.low,
+            low=said.low,
+            high=said.high,
+            start=mention.start,
+            end=mention.end,
         )
         for mention in mentions(text)
         if isinstance(said := mention.amount, Amount) and mention.kind in DIMENSIONS and math.isfinite(said.low) and math.isfinite(said.high)

@@ -9,16 +9,21 @@ from anchorcalc.units.position import Position, position
 _MONTH = r"(?:jan|feb|mar|apr|may|jun|jul|aug|sep|sept|oct|nov|dec)(?:uary|ruary|ch|il|e|y|ust|tember|ober|ember)?"
 _ISO = re.compile(r"(?:\d{4}-\d\d-\d\d)[t ]\d\d:\d\d(?::\d\d(?:\.\d{1,6})?)?(?:z|[+-]\d\d(?::?\d\d)?)?(?![a-z0-9])")
 _CLOCK = re.compile(
-    r"(?:\d{1,2}[:.h]\d\d(?::\d\d)?(?:[ \xa0]?(?:[ap]\.?m\b\.?|h(?:rs?|ours)?\b))|\d{1,2}:\d\d(?::\d\d)?"
-    r"|\d{1,2}[ \xa0]?(?:[ap]\.m\.|[ap]m\b)|\d{3,4}[ \xa0]?(?:[ap]\.m\.|[ap]m\b)|\d{4}[ \xa0]?(?:hrs|hours|h|utc|gmt|z|lt)\b|\d{1,2}[ ]o'clock|\d{1,2}h\d\d)(?![0-9])"
+    r"(?:\d{1,2}[:.h]\d\d(?::\d\d)?[ \xa0]?(?:[ap]\.?m\b\.?|h(?:rs?|ours)?\b)|\d{1,2}:\d\d(?::\d\d)?|\d{1,2}h\d\d|\d{1,2}[ ]o'clock"
+    r"|\d{1,4}[ \xa0]?(?:[ap]\.m\.|[ap]m\b)|\d{4}[ \xa0]?(?:hrs|hours|h|utc|gmt|z|lt)\b)(?![0-9])"
 )
 _MAYBE = re.compile(
     r"\d{1,2}[:/h]\d|\d{3,4}(?!\d|[,.]\d)|\d{1,2}\.\d\d[ \xa0.]?[aph.\d]|\d{1,4}[ \xa0]?(?:[ap]\.?m|h|o'c|utc|gmt|z|lt)"
     r"|\d{4}-\d|\d{1,2}(?:st|nd|rd|th)?[ -](?:of )?(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)"
 )
-_MONTH_ENDS = frozenset("jan ary feb mar rch apr ril may jun une jul uly aug ust sep ept ber oct nov dec an. eb. ar. pr. ug. ep. ct. ov. ec.".split())
+_MONTH_ENDS = frozenset(
+    ("jan", "ary", "feb", "mar", "rch", "apr", "ril", "may", "jun", "une", "jul", "uly", "aug", "ust", "sep", "ept", "ber", "oct", "nov", "dec")
+) | frozenset(("an.", "eb.", "ar.", "pr.", "ug.", "ep.", "ct.", "ov.", "ec."))
 _FOUR = re.compile(r"(?:[01]\d|2[0-3])[0-5]\d(?![\d.,:]?\d)")
-_CLOCK_BEFORE = re.compile(r"(?:\b(?:at|by|until|till|til|from|since|around|about|lw|hw|low|high|before|after|tide|water|slack|time|now|and|to|eta|etd|lws|hws)[ :=(]{1,3}|–|@ ?)\Z")
+_CLOCK_BEFORE = re.compile(
+    r"(?:\b(?:at|by|until|till|til|from|since|around|about|lw|hw|low|high|before|after|tide|water|slack|time|now|and|to|eta|etd|lws|hws)[ :=(]{1,3}"
+    r"|–|@ ?)\Z"
+)
 _DATE = re.compile(
     rf"(?:\d{{4}}-\d\d-\d\d|\d{{1,2}}[/.]\d{{1,2}}[/.]\d{{2,4}}|\d{{1,2}}(?:st|nd|rd|th)?[ -](?:of )?{_MONTH}\b(?:[ ,]{{1,2}}\d{{4}})?)(?![\d/])"
 )
@@ -47,6 +52,16 @@ def places(cased: str) -> list[tuple[int, int, Position]]:
         if isinstance(where, Position):
             found.append((match.start(), match.start() + len(text), where))
     return found
+
+
+def named_hour(*, text: str, low: str, at: int) -> Mention | None:
+    """Return `noon`, `midday` or `midnight` where it stands at a place, or None."""
+    found = _NAMED.match(low, at)
+    when = clock(found[0]) if found else None
+    return Mention("clock", when, at, found.end(), text[at : found.end()]) if found and isinstance(when, Clock) else None
+
+
+_NAMED = re.compile("noon|midday|midnight")
 
 
 def time_at(*, text: str, low: str, at: int) -> Mention | None:

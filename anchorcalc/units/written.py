@@ -232,10 +232,7 @@ def _with_shared_unit(read: list[Amount | Unread]) -> tuple[Amount, ...] | Unrea
             return one
         if one.is_range:
             return Unread("range_not_taken", "has a range in a list", '"10,20,40 m"')
-        if one.unit:
-            unit = one.unit
-        elif unit:
-            size = UNIT[unit]
-            one = Amount(size.kind, one.value * size.factor, one.value * size.factor, unit, one.value, one.value)
-        found.append(one)
+        unit = one.unit or unit
+        si = one.value * UNIT[unit].factor if unit else one.value
+        found.append(Amount(UNIT[unit].kind, si, si, unit, one.value, one.value) if unit else one)
     return tuple(reversed(found))

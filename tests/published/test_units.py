@@ -78,11 +78,15 @@ IN_PINT = {
     "t": "pint's t is the metric ton as ours is, its ton the short one",
 }
 IN_PINT = {
-    "nmi": "nautical_mile", "t": "metric_ton", "kn": "knot", "m/s": "meter/second", "km/h": "kilometer/hour", "mph": "mile/hour", "ft/s": "foot/second", "deg": "degree",
-    "m²": "meter**2", "ft²": "foot**2", "PS": "metric_horsepower", "short_ton": "short_ton", "long_ton": "long_ton", "tf": "metric_ton*standard_gravity", "hp": "horsepower",
-    "lbf": "pound_force", "kgf": "kilogram_force", "kip": "kip", "in": "inch", "lb": "pound", "oz": "ounce", "h": "hour", "min": "minute", "rad": "radian",
+    "nmi": "nautical_mile", "t": "metric_ton", "kn": "knot", "m/s": "meter/second", "km/h": "kilometer/hour", "mph": "mile/hour",
+    "ft/s": "foot/second", "deg": "degree",
+    "m²": "meter**2", "ft²": "foot**2", "PS": "metric_horsepower", "short_ton": "short_ton", "long_ton": "long_ton",
+    "tf": "metric_ton*standard_gravity", "hp": "horsepower",
+    "lbf": "pound_force", "kgf": "kilogram_force", "kip": "kip", "in": "inch", "lb": "pound", "oz": "ounce", "h": "hour", "min": "minute",
+    "rad": "radian",
 }  # fmt: skip
-SI = {"length": "meter", "mass": "kilogram", "speed": "meter/second", "force": "newton", "time": "second", "angle": "radian", "power": "watt", "area": "meter**2"}
+SI = {"length": "meter", "mass": "kilogram", "speed": "meter/second", "force": "newton", "time": "second", "angle": "radian", "power": "watt",
+    "area": "meter**2"}
 REGISTRY = pint.UnitRegistry()
 
 

@@ -7,9 +7,12 @@ from hypothesis import strategies as st
 from anchorcalc.units.position import Position, fixes, position, position_text
 from anchorcalc.units.written import Unread
 
-HERE = ["59.314 N, 18.912 E", "59.314, 18.912", "59.314,18.912", "59.314 18.912", "59.314N 18.912E", "59 18.84 N 18 54.72 E", "59°18.84'N 018°54.72'E", "59° 18.84′ N, 018° 54.72′ E",
-        "N59°18.84' E018°54.72'", "N 59 18.84, E 18 54.72", "59°18'50.4\"N 18°54'43.2\"E", "59° 18′ 50.4″ N, 18° 54′ 43.2″ E", "59-18.84N 018-54.72E", "59,314 N, 18,912 E",
-        "59°18,84'N 018°54,72'E", "18.912 E, 59.314 N", "59.314 north, 18.912 east", "lat 59.314 lon 18.912", "(59.314, 18.912)", "59.314; 18.912", "59.314°, 18.912°"]  # fmt: skip
+HERE = ["59.314 N, 18.912 E", "59.314, 18.912", "59.314,18.912", "59.314 18.912", "59.314N 18.912E", "59 18.84 N 18 54.72 E",
+    "59°18.84'N 018°54.72'E", "59° 18.84′ N, 018° 54.72′ E",
+        "N59°18.84' E018°54.72'", "N 59 18.84, E 18 54.72", "59°18'50.4\"N 18°54'43.2\"E", "59° 18′ 50.4″ N, 18° 54′ 43.2″ E",
+        "59-18.84N 018-54.72E", "59,314 N, 18,912 E",
+        "59°18,84'N 018°54,72'E", "18.912 E, 59.314 N", "59.314 north, 18.912 east", "lat 59.314 lon 18.912", "(59.314, 18.912)",
+        "59.314; 18.912", "59.314°, 18.912°"]  # fmt: skip
 
 
 @pytest.mark.parametrize("text", HERE)
@@ -21,7 +24,8 @@ def test_every_writing_gives_the_same_place(text: str) -> None:
 
 @pytest.mark.parametrize(
     ("text", "place"),
-    [("-33.86, 151.2", (-33.86, 151.2)), ("33.86 S, 151.2 W", (-33.86, -151.2)), ("0 N, 0 E", (0, 0)), ("90 N, 180 E", (90, 180)), ("0°30'S 0°30'W", (-0.5, -0.5)),
+    [("-33.86, 151.2", (-33.86, 151.2)), ("33.86 S, 151.2 W", (-33.86, -151.2)), ("0 N, 0 E", (0, 0)), ("90 N, 180 E", (90, 180)),
+    ("0°30'S 0°30'W", (-0.5, -0.5)),
      ("10°30.250' N 150°15.500' W", (10.5041666667, -150.2583333333))],
 )  # fmt: skip
 def test_south_and_west_are_negative(text: str, place: tuple[float, float]) -> None:
@@ -30,8 +34,10 @@ def test_south_and_west_are_negative(text: str, place: tuple[float, float]) -> N
 
 @pytest.mark.parametrize(
     ("text", "code"),
-    [("91 N, 3 E", "out_of_bounds"), ("59 N, 181 E", "out_of_bounds"), ("59 61 N 18 4 E", "out_of_bounds"), ("-91, 0", "out_of_bounds"), ("", "unreadable"), ("hello", "unreadable"),
-     ("59.3", "unreadable"), ("59.3 N", "unreadable"), ("59 N, 18 N", "unreadable"), ("-59 N, 18 E", "unreadable"), ("1,2,3", "unreadable"), ("x" * 500, "unreadable"),
+    [("91 N, 3 E", "out_of_bounds"), ("59 N, 181 E", "out_of_bounds"), ("59 61 N 18 4 E", "out_of_bounds"), ("-91, 0", "out_of_bounds"),
+    ("", "unreadable"), ("hello", "unreadable"),
+     ("59.3", "unreadable"), ("59.3 N", "unreadable"), ("59 N, 18 N", "unreadable"), ("-59 N, 18 E", "unreadable"), ("1,2,3", "unreadable"),
+     ("x" * 500, "unreadable"),
      ("nan, 3", "unreadable"), ("59 18.84 18 54.72", "unreadable")],
 )  # fmt: skip
 def test_what_is_no_position_is_refused(text: str, code: str) -> None:

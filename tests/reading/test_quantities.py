@@ -67,10 +67,14 @@ def test_there_are_enough_cases_and_a_fifth_yield_nothing() -> None:
 @pytest.mark.parametrize(
     ("text", "flag"),
     [
-        ("about 4 m", "about"), ("4ish m", "about"), ("just under 4 m", "under"), ("at least 4 m", "at_least"), ("up to 12m", "at_most"), ("4 or 5 m", "alternative"),
-        ("4 to 5 m", "range"), ("another 2.6 m", "another"), ("2.5 m more", "another"), ("a fathom", "article"), ("six feet", "spelled"), ("28-foot boat", "adjective"),
-        ("40 footer", "adjective"), ("5 tons", "ambiguous_unit"), ("3/8 in", "fraction"), ("5 M", "upper_m"), ("F6", "beaufort"), ("13 m x 7 m", "product"),
-        ("a couple of metres", "about"), ("buoy 7", "label"), ("we saw the yacht Skarv 31", "after_name"), ("seven times", "times"), ("three-strand", "compound_word"),
+        ("about 4 m", "about"), ("4ish m", "about"), ("just under 4 m", "under"), ("at least 4 m", "at_least"), ("up to 12m", "at_most"),
+        ("4 or 5 m", "alternative"),
+        ("4 to 5 m", "range"), ("another 2.6 m", "another"), ("2.5 m more", "another"), ("a fathom", "article"), ("six feet", "spelled"),
+        ("28-foot boat", "adjective"),
+        ("40 footer", "adjective"), ("5 tons", "ambiguous_unit"), ("3/8 in", "fraction"), ("5 M", "upper_m"), ("F6", "beaufort"),
+        ("13 m x 7 m", "product"),
+        ("a couple of metres", "about"), ("buoy 7", "label"), ("we saw the yacht Skarv 31", "after_name"), ("seven times", "times"),
+        ("three-strand", "compound_word"),
         ("5 o'clock", "twelve_hour"), ("10, 20 and 40 m", "shared_unit"),
     ],
 )  # fmt: skip
@@ -93,8 +97,10 @@ def test_quantity_carries_si_and_both_ends() -> None:
 ANY = st.text(max_size=80)
 PIECES = st.lists(
     st.sampled_from(
-        ["12", "3.6", "4,5", "1,200", "½", "3/8", "m", " m", "ft", "in", "'", '"', "°", "one", "hundred", "and", "a", "half", "of", "to", "-", "–", "..", ":", "1", "F6",
-         "force", "N", "E", "knots", "million", "dozen", "pm", "06:10", "2026-06-01", "or", "x", "%", "$", "７", "ｍ", "\n", " ", " ", ",", ";", "ß", "İ", "1e400", "٣",
+        ["12", "3.6", "4,5", "1,200", "½", "3/8", "m", " m", "ft", "in", "'", '"', "°", "one", "hundred", "and", "a", "half", "of", "to", "-",
+        "–", "..", ":", "1", "F6",
+         "force", "N", "E", "knots", "million", "dozen", "pm", "06:10", "2026-06-01", "or", "x", "%", "$", "７", "ｍ", "\n", " ", " ", ",", ";",
+         "ß", "İ", "1e400", "٣",
          "eighths", "foot", "noon", "kN", "ton", "ish", "𝟗", "59.314 N", "18.9 E"]
     ),
     max_size=16,
@@ -116,7 +122,8 @@ def test_any_text_is_read_without_failing_in_order_and_without_overlap(text: str
     assert mentions(text) == found
 
 
-@pytest.mark.parametrize("piece", ["1, ", "1 to ", "one and a half ", "1 ft ", "1'", '1" ', "1:", "1 1/2 ", "a ", "59 N 18 E ", "1 x ", ",000", "half a ", "F6 ", "how deep "])
+@pytest.mark.parametrize("piece", ["1, ", "1 to ", "one and a half ", "1 ft ", "1'", '1" ', "1:", "1 1/2 ", "a ", "59 N 18 E ", "1 x ", ",000",
+"half a ", "F6 ", "how deep "])
 def test_time_grows_with_length_only(piece: str) -> None:
     def seconds(count: int) -> float:
         text = piece * count

@@ -1,0 +1,79 @@
+"""Numbers with a unit: what adds to them, the other end where it is a range, and what the writing of the unit says."""
+
+import re
+
+from anchorcalc.reader.context import is_preposition
+from anchorcalc.reader.joined import compound, partner
+from anchorcalc.reader.mention import NO_FLAGS, Read
+from anchorcalc.reader.scan import Scan
+from anchorcalc.reader.unit_words import si_of, unit_at
+from anchorcalc.units.kinds import UNIT, Amount, Unit
+
+_A_PULL = re.compile(r"\b(?:pull|load|force|holding|holds?|strength|break|tension|strain|wll|swl)")
+_OF_A = re.compile(r" (?:of )?(?:an?|one)(?= )")
+_BY = re.compile(r"\s?[x×*]\s?(?=\d)|\sby\s(?=\d)")
+_BY_SIGNS = frozenset("x×*b")
+_HYPHENED = ("foot", "metre", "meter", "-m", "-ft", "mil")
+_PRODUCT, _UPPER_M, _AMBIGUOUS, _ADJECTIVE = (frozenset({flag}) for flag in ("product", "upper_m", "ambiguous_unit", "adjective"))
+
+
+def unit_of(*, scan: Scan, first: Read) -> tuple[Unit, int] | None:
+    """Return the unit behind a number and where it ends, or None where the word there is no unit in this place."""
+    low = scan.low
+    found = unit_at(cased=scan.cased, low=low, at=first.end)
+    if found is None and "fraction" in first.flags and (of_a := _OF_A.match(low, first.end)):
+        found = unit_at(cased=scan.cased, low=low, at=of_a.end())  # "2/3 of a mile"
+    if found is None or _is_no_unit(scan=scan, first=first, unit=found[0], end=found[1]):
+        return None
+    unit, end, spelling = found
+    if spelling in ("KN", "Kn") and _A_PULL.search(low, max(0, first.end - 24), end + 20):
+        unit = UNIT["kN"]
+    return unit, end
+
+
+def _is_no_unit(*, scan: Scan, first: Read, unit: Unit, end: int) -> bool:
+    low, mark = scan.low, scan.low[end - 1]
+    if mark == '"':
+        return (low[first.end] not in ('"', "'") and low[first.end : end] != ' "') or scan.open_quote(end - 1)
+    if mark == "'":
+        return low[first.end] != "'" and not low[end : end + 3].strip()[:1].isdigit()
+    if unit.symbol == "in" and low[first.end] in " \xa0\n\t":
+        return is_preposition(low=low, at=end, value=first.value, fraction="fraction" in first.flags)
+    if unit.symbol == "s" and end == first.end + 1:
+        return first.value >= 10 and first.value % 10 == 0  # "the 90s"
+    return False
+
+
+def take_measured(*, scan: Scan, at: int, first: Read, unit: Unit, end: int) -> int:
+    """Take a number with its unit, what adds to it, and the other end where it is a range; return where it ends."""
+    value, end = compound(cased=scan.cased, low=scan.low, value=first.value, unit=unit, end=end)
+    at, value = scan.signed(at=at, value=value)
+    other = partner(cased=scan.cased, low=scan.low, at=at, end=end, unit=unit, value=value)
+    if other is None:
+        return add_measured(scan=scan, at=at, end=end, unit=unit, ends=(value, value), flags=first.flags)
+    top, end, joined = other
+    return add_measured(scan=scan, at=at, end=end, unit=unit, ends=(value, top), flags=first.flags | joined)
+
+
+def add_measured(*, scan: Scan, at: int, end: int, unit: Unit, ends: tuple[float, float], flags: frozenset[str]) -> int:
+    """Add a quantity from one end to the other, in either order, and return where it ends in the text."""
+    bottom, top = min(ends), max(ends)
+    if scan.quoted:
+        scan.inches_taken(at=at, end=end)
+    flags = flags | _written(text=scan.text[at:end], unit=unit)
+    if at == scan.by:
+        flags = flags | _PRODUCT
+    if scan.low[end : end + 2].strip()[:1] in _BY_SIGNS and (by := _BY.match(scan.low, end)):
+        scan.by = by.end()
+        flags = flags | _PRODUCT
+    amount = Amount(unit.kind, si_of(value=bottom, unit=unit), si_of(value=top, unit=unit), unit.symbol, bottom, top)
+    return scan.add(kind=unit.kind, amount=amount, at=at, end=end, flags=flags)
+
+
+def _written(*, text: str, unit: Unit) -> frozenset[str]:
+    """Return what the writing of a unit says beside its size."""
+    if unit.symbol == "ton" or (unit.symbol in ("kn", "kN") and text.endswith(("KN", "Kn"))):
+        return _AMBIGUOUS
+    if unit.symbol == "m" and text.endswith("M"):
+        return _UPPER_M
+    return _ADJECTIVE if text.endswith(("footer", "footers")) or ("-" in text and text.endswith(_HYPHENED)) else NO_FLAGS
