@@ -39,12 +39,14 @@ def is_trade_fraction(mention: Mention) -> bool:
 def fit(*, term: Term, mention: Mention) -> Fit:
     """Say whether a quantity can stand for a term: yes, bare (a unit is wanting), no (a wrong dimension), or never."""
     amount = mention.amount
+    if term.kind is kinds.CLOCK:
+        return "yes" if mention.kind == "clock" else "never"
     if not isinstance(amount, Amount):
         return "never"
     if term.kind is kinds.RATIO:
         return "yes" if (mention.kind == "ratio" and amount.value > 0.0) or mention.kind == "number" else "never"
     if term.kind is kinds.SLOPE:
-        return "yes" if mention.kind == "ratio" else "never"
+        return "yes" if mention.kind == "ratio" and amount.value < 1.0 else "never"
     wanted = _UNIT_KIND.get(term.kind)
     if wanted is None:
         return "never"

@@ -77,3 +77,19 @@ def weigh(line: str) -> list[Weighed]:
         if total >= _LEAST:
             found.append(Weighed(name, total, first))
     return sorted(found, key=lambda one: (-one.weight, one.question))
+
+
+_ASKING = frozenset(
+    "what which when where how why who is are am was do does did can could will would should shall must may might has have whether tell give show list calculate compute work check need needed want wanted "
+    "find estimate recommend survey inspect rate please vet make convert let look go would've enough say put need".split()
+)
+_CONVERT = re.compile(r"(?<= )(?:\?|what|which|when|where|how|tell|give|show|list|calculate|compute|work out|check|please|estimate|recommend|survey|inspect|rate|vet|convert|wanted|needed)(?= )")
+
+
+def asks_something(line: str) -> bool:
+    """Say whether there is a question in a line of words, or a request."""
+    return _CONVERT.search(line) is not None or _BEGINS.search(line) is not None or _FRAGMENT.search(line) is not None
+
+
+_BEGINS = re.compile(r"(?:^ |[.,;:!\n] |<\w+> |so |and )(?:is|are|am|do|does|can|could|will|would|should|shall|must|may|might|has|have i|have we|did)(?= (?:i|we|she|it|the|my|our|that|this|there|they|you|he|her|a|\S+))")
+_FRAGMENT = re.compile(r"(?:[,;:.] |^ )(?:rode|scope|swing|load|mark plan|drag check|tackle check|longest|max|deepest|shallowest|true depth|real depth|depth per mark|hold)(?= )")

@@ -6,54 +6,159 @@ import msgspec
 
 from anchorcalc.cautions import Caution
 from anchorcalc.declare import Question
+from anchorcalc.reader.between import ALL_TERMS, BETWEEN
 from anchorcalc.reader.fits import as_given
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.sentence import Sentence
 from anchorcalc.reader.slots import Role, roles
-from anchorcalc.reader.word_slots import words_said
+from anchorcalc.units.kinds import RATIO, Amount
 from anchorcalc.vocabulary import TERMS
 
 
 class Reading(msgspec.Struct, kw_only=True):
     """The inputs read for a question.
 
-    `bare` are quantities that want a unit, `rivals` the values that fight for one term, `open_terms` what the text mentions and leaves
-    open, `aside` the quantities that stand for nothing here, each with its term where it has one.
+    `bare` are quantities that want a unit, `rivals` the values that fight for one term, `faulty` what was said for a term and cannot be,
+    `open_terms` what the text mentions and leaves open, each with a question; `aside` the quantities that stand for nothing here, each
+    with its term where it has one.
     """
 
     question: Question
-    asked: dict[str, Any]
+    sentence: Sentence
+    asked: dict[str, Any] = msgspec.field(default_factory=dict)
     bare: dict[str, Mention] = msgspec.field(default_factory=dict)
     rivals: dict[str, list[Any]] = msgspec.field(default_factory=dict)
     open_terms: dict[str, str] = msgspec.field(default_factory=dict)
     aside: list[tuple[Mention, str | None]] = msgspec.field(default_factory=list)
+    parts: dict[str, Mention] = msgspec.field(default_factory=dict)
     notes: list[str] = msgspec.field(default_factory=list)
     cautions: list[Caution] = msgspec.field(default_factory=list)
 
+    def put(self, term: str, value: Any) -> None:
+        """Take a value for a term; another value for it is a rival."""
+        if term not in self.asked:
+            self.asked[term] = value
+        elif not _same(self.asked[term], value):
+            rivals = self.rivals.setdefault(term, [self.asked[term]])
+            if all(not _same(one, value) for one in rivals):
+                rivals.append(value)
+
+    def leave(self, mention: Mention, term: str | None) -> None:
+        """Leave a quantity aside."""
+        self.aside.append((mention, term))
+
+
+def _same(one: Any, other: Any) -> bool:
+    if isinstance(one, Amount) and isinstance(other, Amount):
+        return abs(one.low - other.low) <= 1e-9 * abs(one.low) and abs(one.high - other.high) <= 1e-9 * abs(one.high) and one.kind == other.kind
+    return bool(one == other)
+
+
+_SOUNDER = frozenset(("reading", "transducer_depth", "draught"))
+
+
+def taken_by(question: Question) -> frozenset[str]:
+    """Return the terms that a question takes, with those that make one of them."""
+    takes = frozenset(question.inputs)
+    extra: set[str] = set()
+    if "depth" in takes:
+        extra |= {"charted", "height_now", *_SOUNDER}
+    if takes & {"tide_rise", "tide_fall"}:
+        extra |= {"at_high", "at_low", "height_now"}
+    return takes | extra
+
 
 def reading_of(*, sentence: Sentence, question: Question) -> Reading:
-    """Return what a text says for a question."""
-    takes = frozenset(question.inputs)
-    reading = Reading(question=question, asked={})
-    for role in roles(tokens=sentence.tokens, takes=takes):
-        _take(reading, role, takes)
-    for said in words_said(tokens=sentence.tokens, takes=takes):
-        if not said.negated:
-            _put(reading, said.term, said.word)
+    """Return what the quantities of a text say for a question."""
+    takes, parts = frozenset(question.inputs), taken_by(question)
+    reading = Reading(question=question, sentence=sentence)
+    found = gusts(roles(tokens=sentence.tokens, takes=parts), sentence)
+    found = _products(found, takes)
+    found = _ratios(found, takes)
+    for role in found:
+        _take(reading, role, takes, parts)
     return reading
 
 
-def _take(reading: Reading, role: Role, takes: frozenset[str]) -> None:
-    if role.term is None or role.term not in takes:
-        reading.aside.append((role.mention, role.term))
+def _take(reading: Reading, role: Role, takes: frozenset[str], parts: frozenset[str]) -> None:
+    term = role.term
+    if term is None or term not in parts:
+        reading.leave(role.mention, None if term in BETWEEN else term)
+    elif term not in takes:
+        if term in reading.parts or role.fit != "yes":
+            reading.leave(role.mention, term)
+        else:
+            reading.parts[term] = role.mention
     elif role.fit == "bare":
-        reading.bare[role.term] = role.mention
+        known = reading.bare.get(term)
+        if known is not None and known.amount != role.mention.amount:
+            reading.rivals.setdefault(term, [known.amount]).append(role.mention.amount)
+        reading.bare[term] = role.mention
+    elif ALL_TERMS[term].kind.name == "clock":
+        reading.put(term, role.mention.text if "at" not in role.mention.flags else role.mention.text)
     else:
-        _put(reading, role.term, as_given(term=TERMS[role.term], mention=role.mention))
+        reading.put(term, as_given(term=TERMS[term], mention=role.mention))
 
 
-def _put(reading: Reading, term: str, value: Any) -> None:
-    if term in reading.asked and reading.asked[term] != value:
-        reading.rivals.setdefault(term, [reading.asked[term]]).append(value)
-    else:
-        reading.asked[term] = value
+# --- what some quantities are by their form -----------------------------------------------------------------------------------------
+
+
+def _products(found: list[Role], takes: frozenset[str]) -> list[Role]:
+    """Length × beam of the boat, where neither is a size."""
+    for at, (first, last) in enumerate(zip(found, found[1:], strict=False)):
+        if "product" in first.mention.flags and "product" in last.mention.flags and last.mention.start - first.mention.end < 8:
+            small = first.term in ("chain", "line") or (isinstance(last.mention.amount, Amount) and last.mention.amount.high < 0.1)
+            if not small:
+                found[at] = first._replace(term="boat_length", fit="yes")
+                found[at + 1] = last._replace(term="beam", fit="yes")
+    return found
+
+
+def _ratios(found: list[Role], takes: frozenset[str]) -> list[Role]:
+    """A ratio that no word claims is the scope, or the slope of the beach where it falls out less than one to one."""
+    for at, role in enumerate(found):
+        amount = role.mention.amount
+        if role.mention.kind == "ratio" and role.term is None and isinstance(amount, Amount):
+            term = "slope" if "slope" in takes and amount.value < 1.0 else "least_scope" if "least_scope" in takes else "scope"
+            found[at] = role._replace(term=term, fit="yes")
+        elif role.term in ("scope", "least_scope") and ("scope" if role.term == "least_scope" else "least_scope") in takes and role.term not in takes:
+            found[at] = role._replace(term="least_scope" if role.term == "scope" else "scope")
+    return found
+
+
+_GUST = frozenset(("gust", "gusts", "gusting", "gusty", "squalls", "squall"))
+_MEAN = frozenset(("mean", "average", "steady", "from"))
+
+
+def gusts(found: list[Role], sentence: Sentence) -> list[Role]:
+    """Of a mean wind and its gusts only the gusts count."""
+    winds = [at for at, role in enumerate(found) if role.term == "wind" or (role.term is None and role.mention.kind in ("speed", "number") and _beside(sentence, role.at, _GUST | _MEAN))]
+    gusty = [at for at in winds if _beside(sentence, found[at].at, _GUST)]
+    if not gusty or len(winds) < 2:
+        return found
+    units = {found[at].mention.amount.unit for at in winds if found[at].mention.kind == "speed"}  # type: ignore[union-attr]
+    for at in winds:
+        role = found[at]
+        if at not in gusty:
+            found[at] = role._replace(term=None)
+        elif role.mention.kind == "number" and len(units) == 1 and isinstance(role.mention.amount, Amount):
+            from anchorcalc.reader.fits import with_unit
+
+            found[at] = role._replace(term="wind", fit="yes", mention=role.mention._replace(kind="speed", amount=with_unit(role.mention.amount, unit=units.pop())))
+        else:
+            found[at] = role._replace(term="wind")
+    return found
+
+
+def _beside(sentence: Sentence, at: int, words: frozenset[str]) -> bool:
+    tokens = sentence.tokens
+    before = [token.word for token in tokens[max(0, at - 3) : at]]
+    for place, word in enumerate(reversed(before)):
+        if word in words:
+            return True
+        if word.startswith("<") or (word in (",", ".", ";") and place == 0):
+            break
+    return at + 1 < len(tokens) and tokens[at + 1].word in words and (at + 2 >= len(tokens) or tokens[at + 2].mention is None)
+
+
+__all__ = ["RATIO", "Reading", "gusts", "reading_of", "taken_by"]

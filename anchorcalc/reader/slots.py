@@ -3,12 +3,12 @@
 from functools import cache
 from typing import NamedTuple
 
+from anchorcalc.reader.between import ALL_TERMS, BETWEEN_CUES
 from anchorcalc.reader.cues import CUES
 from anchorcalc.reader.fits import Fit, fit, is_size
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.words import FILLERS, PARTING, STOPS
-from anchorcalc.vocabulary import TERMS
 
 REACH, STEPS = 6.0, 9
 ARTICLES = frozenset("the a an my our her his their your its this that these some".split())
@@ -39,8 +39,8 @@ class Role(NamedTuple):
 def _phrases() -> dict[str, list[tuple[tuple[str, ...], dict[str, float], dict[str, float]]]]:
     """Return the phrases by their first word: words, terms of what follows, terms of what stands before."""
     held: dict[tuple[str, ...], tuple[dict[str, float], dict[str, float]]] = {}
-    for name, term in TERMS.items():
-        cues = [one.strip() for one in CUES.get(name, "").split("|") if one.strip()]
+    for name, term in ALL_TERMS.items():
+        cues = [one.strip() for one in (CUES.get(name) or BETWEEN_CUES.get(name) or "").split("|") if one.strip()]
         for cue in cues or [f"={noun} {_NOUN:.0f}" for noun in term.nouns]:
             words = tuple(word for word in cue[1:].split() if word not in ARTICLES)
             weight = 6.0
@@ -76,6 +76,8 @@ def _cost(token: Token, *, mine: Mention, backward: bool) -> float:
     if token.mention is not None:
         if token.mention.kind in ("ordinal", "date", "channel"):
             return 1.0
+        if "clock" in (token.mention.kind, mine.kind) and token.mention.kind != mine.kind:
+            return 0.6
         return 0.5 if is_size(token.mention) and not is_size(mine) else 4.0
     if word in ARTICLES:
         return 0.8 if backward else 0.2
@@ -112,7 +114,7 @@ def candidates(*, tokens: tuple[Token, ...], at: int, starts: dict[int, list[Spo
 
 
 def _keep(best: dict[str, Role], *, name: str, score: float, mention: Mention, at: int, cue: tuple[int, int], takes: frozenset[str]) -> None:
-    how = fit(term=TERMS[name], mention=mention)
+    how = fit(term=ALL_TERMS[name], mention=mention)
     if how == "never":
         return
     score -= (_WRONG if how == "no" else 0.0) + (0.0 if name in takes else _FOREIGN)
@@ -161,6 +163,8 @@ def _clash(one: Role, other: Role) -> float:
     if one.term is None or other.term is None:
         return 0.0
     if 0 <= one.mention.group == other.mention.group:
+        return 0.0
+    if "clock" in (one.mention.kind, other.mention.kind) and one.mention.kind != other.mention.kind:
         return 0.0
     shared = one.cue[0] < other.cue[1] and other.cue[0] < one.cue[1]
     same = one.term == other.term and one.mention.amount != other.mention.amount

@@ -1,0 +1,112 @@
+"""From the roles of a text to the inputs of a question: words, the sounder, the tide, places, and units that are wanting."""
+
+from collections.abc import Mapping
+from typing import Any
+
+from anchorcalc import cautions
+from anchorcalc.declare import Question
+from anchorcalc.reader.fits import with_unit
+from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.reading import Reading, reading_of
+from anchorcalc.reader.sentence import Sentence
+from anchorcalc.reader.sounder import reads_from
+from anchorcalc.reader.tide import settle_tide
+from anchorcalc.reader.units_taken import shared_unit
+from anchorcalc.reader.word_slots import words_said
+from anchorcalc.units.kinds import UNIT, Amount
+from anchorcalc.units.shown import tidy
+from anchorcalc.vocabulary import TERMS
+
+
+def filled(*, sentence: Sentence, question: Question, system: str | None, earlier: Mapping[str, Any], boat: Mapping[str, Any]) -> Reading:
+    """Return what a text says for a question, settled as far as it can be."""
+    reading = reading_of(sentence=sentence, question=question)
+    _words(reading)
+    _units(reading, system=system, earlier=earlier)
+    _sounder(reading, boat=boat, earlier=earlier)
+    settle_tide(reading)
+    for name, mention in reading.parts.items():
+        reading.leave(mention, name if name in TERMS else None)
+    return reading
+
+
+def _words(reading: Reading) -> None:
+    takes = frozenset(reading.question.inputs)
+    for said in words_said(tokens=reading.sentence.tokens, takes=takes):
+        if not said.negated:
+            reading.put(said.term, said.word)
+
+
+def _units(reading: Reading, *, system: str | None, earlier: Mapping[str, Any]) -> None:
+    """Give bare numbers the unit that the others share."""
+    everything = [token.mention for token in reading.sentence.tokens if token.mention is not None]
+    for term, mention in list(reading.bare.items()):
+        if term in reading.asked and isinstance(mention.amount, Amount) and isinstance(reading.asked[term], Amount) and reading.asked[term].value == mention.amount.value:
+            del reading.bare[term]
+            continue
+        unit = shared_unit(term=TERMS[term], mentions=everything, system=system, earlier=_units_of(term, earlier))
+        if unit is None or term in reading.rivals:
+            continue
+        del reading.bare[term]
+        assert isinstance(mention.amount, Amount)
+        reading.put(term, with_unit(mention.amount, unit=unit))
+        if cautions.UNIT_TAKEN not in reading.cautions:
+            reading.cautions.append(cautions.UNIT_TAKEN)
+
+
+def _units_of(term: str, earlier: Mapping[str, Any]) -> list[str]:
+    """Return the unit that a term had in an earlier exchange."""
+    unit = getattr(earlier.get(term), "unit", None)
+    return [unit] if unit else []
+
+
+def _sounder(reading: Reading, *, boat: Mapping[str, Any], earlier: Mapping[str, Any]) -> None:
+    """Take what the sounder measures from, and make its reading the depth where the question wants one."""
+    takes = reading.question.inputs
+    given = "transducer_depth" in reading.asked or "transducer_depth" in reading.parts
+    said = reads_from(reading.sentence.tokens, transducer_given=given)
+    if "reads_from" in takes:
+        for word in said:
+            reading.put("reads_from", word)
+        return
+    shown = reading.parts.pop("reading", None)
+    if shown is None or "depth" not in takes:
+        return
+    if "depth" in reading.asked:
+        reading.leave(shown, "reading")
+        return
+    _depth_of(reading, shown, said, {**boat, **earlier})
+
+
+_OFFSET = {"keel": "draught", "transducer": "transducer_depth"}
+
+
+def _depth_of(reading: Reading, shown: Mention, said: list[str], known: Mapping[str, Any]) -> None:
+    zero = said[0] if len(said) == 1 else getattr(known.get("reads_from"), "text", None) if not said else None
+    assert isinstance(shown.amount, Amount)
+    if zero == "surface":
+        reading.put("depth", shown.amount)
+        return
+    if zero not in _OFFSET:
+        reading.open_terms["reads_from"] = TERMS["reads_from"].prompt
+        reading.leave(shown, "reading")
+        return
+    name = _OFFSET[str(zero)]
+    offset = _offset(reading, name, known)
+    if offset is None:
+        reading.open_terms[name] = TERMS[name].prompt
+        reading.leave(shown, "reading")
+        return
+    unit = shown.amount.unit
+    low, high = ((end + other) / UNIT[unit].factor for end, other in zip((shown.amount.low, shown.amount.high), offset, strict=True))
+    depth = with_unit(Amount("number", 0.0, 0.0, "", tidy(low), tidy(high)), unit=unit)
+    reading.put("depth", depth)
+    reading.notes.append(f"{shown.text} on the sounder, from the {zero}, + {name.replace('_', ' ')} = {depth.value:.12g} {unit} of water")
+
+
+def _offset(reading: Reading, name: str, known: Mapping[str, Any]) -> tuple[float, float] | None:
+    mention = reading.parts.pop(name, None)
+    if mention is not None and isinstance(mention.amount, Amount):
+        return mention.amount.low, mention.amount.high
+    held = reading.asked.get(name, known.get(name))
+    return (held.low, held.high) if held is not None and not isinstance(held, str) else None

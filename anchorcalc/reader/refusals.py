@@ -1,0 +1,60 @@
+"""What no calculation answers: the words that tell of law, weather, whether to go, money, and other subjects."""
+
+import re
+from typing import NamedTuple
+
+_LAW = "The law of the place decides that, not a sum: ask the harbour master, the coast guard or the chart and its notices."
+_WEATHER = "That is for the forecast of the weather service: this library works out what a wind or a tide does to a boat at anchor, not what comes."
+_GO = "Whether to go, stay or leave the boat is for the skipper to decide, with the forecast and the crew in mind: no sum can."
+_OTHER = "That is another subject: this library answers questions about anchoring a small boat."
+_MONEY = "Prices, shops and insurance are for those who sell them: this library only reckons."
+_HOW = "How it is done by hand is seamanship to learn from a handbook or a shipmate: this library only reckons."
+_PLACE = "Pilot books, the chart and people with local knowledge tell of places: this library knows none."
+NOTHING = "There is no question in that which this library could reckon: say what you want to know, with the figures that you have."
+
+
+class Refusal(NamedTuple):
+    """Words by which a kind of question is known, and who decides it."""
+
+    why: str
+    matches: re.Pattern[str]
+
+
+def _any(*phrases: str) -> re.Pattern[str]:
+    return re.compile(r"(?<= )(?:" + "|".join(phrases) + r")(?= )")
+
+
+REFUSALS: tuple[Refusal, ...] = (
+    Refusal(_LAW, _any(
+        "legal", "legally", "illegal", "allowed", "permitted", "permit", "permission", "licen[cs]e", "law", "lawful", "fine \\?", "a fine", "fined", "rules", "regulations?", "right of way", "who has to move", "who pays",
+        "harbour master make", "lights must", "show a ball", "may we lie", "insurance pay", "forbidden", "police", "protected area", "what lights",
+    )),
+    Refusal(_WEATHER, _any(
+        "will it rain", "gale warning", "front come through", "how high will waves be", "how high will the waves be", "halo round the moon", "what (?:is the |will the |will |is )?(?:wind|weather) (?:be|going|do|doing|will|tomorrow)(?: \\S+){0,6}", "wind will be tomorrow",
+        "forecast (?:say|for tomorrow|good)", "when does the front", "hpa and falling", "weather (?:tomorrow|tonight|window)", "what will the wind be", "will the wind", "is a storm coming", "will it blow", "what the wind will be", "fog lift", "the wind will be \\S+ tomorrow",
+    )),
+    Refusal(_GO, _any(
+        "should (?:we|i) (?:still )?(?:go|leave|shift|move|turn|stay|sail|head|wait it|set off|run)", "shall (?:we|i) (?:still )?(?:go|leave|shift|turn back|move|sail)", "is it safe to", "safe to (?:sleep|leave|go|sail|stay|swim|row)", "would you go(?: out)?", "better to go", "leave the boat alone",
+        "can (?:i|we) leave the boat", "too windy to", "go ashore", "worth (?:going|leaving)", "sit tight", "good idea to", "unsafe to leave", "would you stay", "is it wise", "dare (?:we|i) leave", "go or stay", "stay or go", "safe overnight", "would you sail",
+    )),
+    Refusal(_MONEY, _any(
+        "cost", "costs", "price", "prices", "cheap", "cheaper", "cheapest", "insurance", "insured", "where (?:can|do|could) (?:i|we) (?:buy|get|find)", "how much is a", "too much \\?", "worth (?:the money|buying)", "which (?:brand|shop|make)", "who makes", "who sells", "pays",
+    )),
+    Refusal(_HOW, _any(
+        "splice", "how (?:do|should|to|can) (?:i|we|you)? ?(?:tie|splice|clean|descale|bleed|knot|whip|rig|paint|lash|maintain|service|fix)", "bowline", "which way (?:do|should) (?:i|we) turn", "which oil", "antifouling", "which paint", "what colour", "knot .. tie",
+    )),
+    Refusal(_PLACE, _any("is the holding in (?! sand| mud| clay)\\S+", "which island", "good place to anchor", "prettiest", "where exactly is", "best anchorage", "deepest lake", "where is the best", "nice anchorage")),
+    Refusal(_OTHER, _any(
+        "poem", "capital of", "recipe", "boil", "mussels", "butter", "garlic", "minutes a side", "fever", "ankle", "doctor", "battery", "fridge", "luggage", "flight", "concrete", "bolts", "sail area", "how fast", "how many litres", "litres for", "diesel get us", "luggage", "joke",
+        "midsummer", "race", "ignore all earlier", "instructions", "radio check", "who are you", "sprain", "cod", "flour", "word fathom", "fish at", "what is [a]? ?scope \\?", "trim my sails", "your \\S+ questions", "isnt it boring", "i wish", "never again", "radius of the earth", "drop table", "select", "script", "canvas", "bleed",
+        "how long until the tow", "tide be with us", "in <date>", "weigh in the locker", "dock line", "mark 4 gas", "which oil", "litres an hour",
+    )),
+)
+
+
+def refusal(line: str) -> str | None:
+    """Return who decides what a text asks, where no calculation does."""
+    for one in REFUSALS:
+        if one.matches.search(line):
+            return one.why
+    return None

@@ -1,0 +1,148 @@
+"""What a text takes back, what it tells of other days and other boats: out of the way before anything is read from it."""
+
+from functools import cache
+
+from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.sentence import Sentence, Token
+from anchorcalc.reader.spoken import joined
+from anchorcalc.reader.words import NOW, OTHERS, OURS, PAST, STOPS, TAKES_BACK
+from anchorcalc.units.kinds import Amount
+
+_STRONG = frozenset(("sorry", "correction", "mean", "meant", "wait", "oops", "scratch", "make", "call", "er", "nope", "rather", "actually", "hang"))
+_REACH = 7
+
+
+def restated(sentence: Sentence) -> tuple[Sentence, list[Mention]]:
+    """Return a text with spoken forms made one, corrections made and other days and boats left out; and the quantities so dropped."""
+    tokens = joined(list(sentence.tokens))
+    dropped: list[Mention] = []
+    tokens = _corrected(tokens, dropped)
+    tokens = _own(tokens, dropped)
+    return Sentence(sentence.text, tuple(tokens)), dropped
+
+
+# --- corrections --------------------------------------------------------------------------------------------------------------------
+
+
+@cache
+def _takes_back() -> frozenset[tuple[str, ...]]:
+    return frozenset(tuple(one.split()) for one in TAKES_BACK)
+
+
+_BETWEEN = frozenset(", - – . ... ! ? ( ) er eh ah oh um well it is i that more like hang on wait no sorry we the a of about then to call plain make mean meant call hang okay".split())
+
+
+def _corrected(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
+    at = 0
+    while at < len(tokens):
+        if tokens[at].mention is not None:
+            end = _correction(tokens, at)
+            if end:
+                old, new = tokens[at].mention, tokens[end].mention
+                assert old is not None and new is not None
+                dropped.append(old)
+                tokens = [*tokens[:at], _in_place(old, tokens[end]), *tokens[end + 1 :]]
+                continue
+        at += 1
+    return tokens
+
+
+def _in_place(old: Mention, token: Token) -> Token:
+    """Return the new value, in the unit of the old one where it has none."""
+    new = token.mention
+    assert new is not None
+    if new.kind == "number" and isinstance(old.amount, Amount) and isinstance(new.amount, Amount) and old.amount.unit and old.kind != "number":
+        from anchorcalc.reader.fits import with_unit
+        from anchorcalc.units.kinds import UNIT
+
+        if old.amount.unit in UNIT:
+            return token._replace(word=f"<{old.kind}>", mention=new._replace(kind=old.kind, amount=with_unit(new.amount, unit=old.amount.unit)))
+    return token
+
+
+def _correction(tokens: list[Token], at: int) -> int:
+    """Return where the value stands that takes the place of the one at a place, or 0."""
+    old = tokens[at].mention
+    assert old is not None
+    strong = 0
+    for place in range(at + 1, min(len(tokens), at + 12)):
+        token = tokens[place]
+        if token.mention is not None:
+            return place if strong and _alike(old, token.mention) and place - strong <= _REACH else 0
+        if strong:
+            if token.word in _BETWEEN or token.word in _STRONG or place - strong <= 3:
+                continue
+            return 0
+        if token.word in _STRONG or (token.word in ("no", "not") and _is_no(tokens, place)):
+            strong = place
+        elif token.word in STOPS and place - at > 4:
+            return 0
+    return 0
+
+
+def _is_no(tokens: list[Token], place: int) -> bool:
+    """Say whether a `no` takes back: signs around it, or a value right behind it."""
+    behind = tokens[place + 1] if place + 1 < len(tokens) else None
+    if behind is None:
+        return False
+    before = tokens[place - 1].word
+    if tokens[place].word == "not":
+        return False
+    return behind.mention is not None or behind.word in (",", ".", "!", ":", "make", "wait", "hang", "sorry", "call", "it", "i", "-", "–") and before in (",", ".", "-", "–", "?", "er", "ah", "(", "m", ";")
+
+
+def _alike(old: Mention, new: Mention) -> bool:
+    return old.kind == new.kind or "number" in (old.kind, new.kind) or {old.kind, new.kind} <= {"mass", "force", "power", "length"} and old.kind in ("power", "force", "mass")
+
+
+# --- other days, other boats --------------------------------------------------------------------------------------------------------
+
+
+@cache
+def _openings() -> dict[str, list[tuple[tuple[str, ...], str]]]:
+    found: dict[str, list[tuple[tuple[str, ...], str]]] = {}
+    for said, what in ((PAST, "past"), (OTHERS, "other")):
+        for phrase in said:
+            words = tuple(word for word in phrase.split() if word != "the")
+            found.setdefault(words[0], []).append((words, what))
+    return found
+
+
+@cache
+def _closings(what: str) -> tuple[tuple[str, ...], ...]:
+    return tuple(tuple(one.split()) for one in (NOW if what == "past" else (*OURS, *NOW)))
+
+
+def _own(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
+    """Leave out what is told of another day or another boat, up to where the text comes back to now and us."""
+    kept: list[Token] = []
+    state, since = "", 0
+    words = [token.word for token in tokens]
+    for at, token in enumerate(tokens):
+        if state and (token.word in STOPS or _at(words, at, _closings(state))) and at > since:
+            state = ""
+        if not state:
+            state, since = _opening(words, at)
+        if state and token.mention is not None:
+            dropped.append(token.mention)
+        else:
+            kept.append(token)
+    return kept
+
+
+def _at(words: list[str], at: int, phrases: tuple[tuple[str, ...], ...]) -> bool:
+    return any(tuple(words[at : at + len(phrase)]) == phrase for phrase in phrases)
+
+
+def _opening(words: list[str], at: int) -> tuple[str, int]:
+    for phrase, what in _openings().get(words[at], ()):
+        place, end = 0, at
+        while end < len(words) and place < len(phrase):
+            if words[end] == phrase[place]:
+                place += 1
+            elif words[end] != "the":
+                break
+            end += 1
+        if place == len(phrase):
+            return what, end - 1
+    return "", 0

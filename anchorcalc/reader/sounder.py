@@ -1,0 +1,30 @@
+"""What the sounder shows inside another question: it becomes the depth where its zero and the offset are known."""
+
+from anchorcalc.reader.sentence import Token
+
+_FROM: dict[str, tuple[str, ...]] = {
+    "keel": ("under keel", "below keel", "from keel", "beneath keel", "to keel", "under her keel", "below my keel", "keel offset", "below her keel", "is keel", "under my keel", "under our keel", "at keel", "of keel"),
+    "transducer": ("from transducer", "below transducer", "under transducer", "beneath transducer", "at transducer", "transducer reads", "to transducer", "measures from there", "of transducer", "off transducer", "its own distance"),
+    "surface": ("from surface", "at surface", "from waterline", "at waterline", "to surface", "counts from surface", "from surface already", "below surface", "surface to bottom", "from top of water", "below waterline"),
+}
+_ARTICLES = frozenset("the a an my our her his their your its".split())
+_NOT = frozenset(("not", "isnt", "doesnt"))
+
+
+def reads_from(tokens: tuple[Token, ...], *, transducer_given: bool) -> list[str]:
+    """Return what the text says that the sounder measures from; more than one where it says more than one."""
+    words = [token.word for token in tokens if token.word not in _ARTICLES]
+    line = f" {' '.join(words)} "
+    found = []
+    for word, phrases in _FROM.items():
+        for phrase in phrases:
+            at = line.find(f" {phrase} ")
+            if at < 0 or line[:at].rsplit(" ", 1)[-1] in _NOT:
+                continue
+            if word == "surface" and phrase in ("below surface", "below waterline", "at waterline") and transducer_given:
+                continue
+            found.append(word)
+            break
+    if len(found) > 1 and "surface" in found and transducer_given:
+        found.remove("surface")
+    return found

@@ -1,0 +1,178 @@
+"""What people say in two words and mean as one thing: `half past six`, `one in twenty`, `3 ft 6`, `a metre twenty`, `9.4 × 3.1 m`."""
+
+from anchorcalc.reader.fits import with_unit
+from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.sentence import Token
+from anchorcalc.units.clock import Clock
+from anchorcalc.units.kinds import UNIT, Amount
+
+_PRODUCT = frozenset(("x", "×", "by"))
+_HALF_DAY = {"am": 0.0, "a": 0.0, "morning": 0.0, "pm": 43200.0, "p": 43200.0, "evening": 43200.0, "afternoon": 43200.0, "night": 43200.0}
+_MINUTES = {"half": 30.0, "quarter": 15.0}
+
+
+def joined(tokens: list[Token]) -> list[Token]:
+    """Return the tokens with what belongs together made one mention."""
+    found: list[Token] = []
+    at = 0
+    while at < len(tokens):
+        token = tokens[at]
+        made = _made(tokens, at) if token.mention is not None or token.word in ("half", "quarter") else None
+        if made is None:
+            found.append(token)
+            at += 1
+        else:
+            found.append(made[0])
+            at = made[1]
+    return _products(found)
+
+
+def _made(tokens: list[Token], at: int) -> tuple[Token, int] | None:
+    return _o_clock(tokens, at) or _one_in(tokens, at) or _and_a_rest(tokens, at)
+
+
+def _word(tokens: list[Token], at: int) -> str:
+    return tokens[at].word if at < len(tokens) else ""
+
+
+def _number(tokens: list[Token], at: int) -> float | None:
+    mention = tokens[at].mention if 0 <= at < len(tokens) else None
+    if mention is None or mention.kind != "number" or not isinstance(mention.amount, Amount) or mention.amount.low != mention.amount.high:
+        return None
+    return mention.amount.value
+
+
+def _token(tokens: list[Token], start: int, end: int, kind: str, amount: Amount | Clock, flags: frozenset[str] = frozenset()) -> Token:
+    """Return one token for a stretch of them."""
+    first, last = tokens[start], tokens[end - 1]
+    texts = [token.mention.text if token.mention is not None else token.word for token in tokens[start:end]]
+    return Token(f"<{kind}>", first.start, last.end, Mention(kind, amount, first.start, last.end, " ".join(texts), flags))
+
+
+# --- clock times in words -----------------------------------------------------------------------------------------------------------
+
+
+def _o_clock(tokens: list[Token], at: int) -> tuple[Token, int] | None:
+    """`half past six`, `ten to nine`, `seventeen forty`, `five fifteen am`, `nine am`, `thirteen hundred hours`."""
+    mention = tokens[at].mention
+    if mention is not None and mention.kind == "time" and isinstance(mention.amount, Amount):
+        hours = mention.amount.value
+        if mention.amount.unit == "h" and 100 <= hours <= 2359 and hours % 100 < 60:
+            return _token(tokens, at, at + 1, "clock", Clock(hours // 100 * 3600.0 + hours % 100 * 60.0, "plain")), at + 1
+        return None
+    found = _quarter_to(tokens, at) or _past(tokens, at) or _run_on(tokens, at)
+    if found is None:
+        return None
+    seconds, end, sure = found
+    half = _half_of_day(tokens, end)
+    if half is not None:
+        seconds, end = seconds % 43200.0 + half[0], half[1]
+    elif not sure:
+        return None
+    return _token(tokens, at, end, "clock", Clock(seconds % 86400.0, "plain")), end
+
+
+def _half_of_day(tokens: list[Token], at: int) -> tuple[float, int] | None:
+    word = _word(tokens, at)
+    if word in ("am", "pm"):
+        return _HALF_DAY[word], at + 1
+    if word == "in" and _word(tokens, at + 1) == "the" and _word(tokens, at + 2) in _HALF_DAY:
+        return _HALF_DAY[_word(tokens, at + 2)], at + 3
+    return None
+
+
+def _quarter_to(tokens: list[Token], at: int) -> tuple[float, int, bool] | None:
+    """`quarter to nine` is found as a range of numbers."""
+    mention = tokens[at].mention
+    if mention is None or mention.kind != "number" or not isinstance(mention.amount, Amount) or mention.amount.low == mention.amount.high:
+        return None
+    low, hour = mention.text.lower(), mention.amount.value_high
+    if " to " not in low or mention.amount.value not in (0.25, 5.0, 10.0, 20.0) or hour != int(hour) or not 1 <= hour <= 12 or "spelled" not in mention.flags:
+        return None
+    minutes = 15.0 if mention.amount.value == 0.25 else mention.amount.value
+    return hour * 3600.0 - minutes * 60.0, at + 1, True
+
+
+def _past(tokens: list[Token], at: int) -> tuple[float, int, bool] | None:
+    minutes = _MINUTES.get(_word(tokens, at))
+    if minutes is None:
+        minutes = _number(tokens, at)
+        minutes = {0.5: 30.0, 0.25: 15.0}.get(minutes or 0.0, minutes)
+    hour = _number(tokens, at + 2)
+    if _word(tokens, at + 1) not in ("past", "to", "after") or minutes is None or hour is None:
+        return None
+    if not (1 <= hour <= 12 and hour == int(hour)) or minutes not in (5, 10, 15, 20, 25, 30):
+        return None
+    if _word(tokens, at + 1) == "to" and (hour == 1 or "spelled" not in (tokens[at + 2].mention or _NOTHING).flags):
+        return None
+    return hour * 3600.0 + (minutes if _word(tokens, at + 1) != "to" else -minutes) * 60.0, at + 3, True
+
+
+_NOTHING = Mention("number", None, 0, 0, "")
+
+
+def _run_on(tokens: list[Token], at: int) -> tuple[float, int, bool] | None:
+    """`seventeen forty`, `zero two thirty`, `five fifteen am`, `nine am`; the first two only where `at` stands before."""
+    hour, minutes = _number(tokens, at), _number(tokens, at + 1)
+    mention = tokens[at].mention
+    if hour is None or hour != int(hour) or mention is None or not 0 <= hour <= 24:
+        return None
+    if hour == 0 and minutes is not None and 0 < minutes < 10 and _number(tokens, at + 2) is not None:
+        return minutes * 3600.0 + (_number(tokens, at + 2) or 0.0) * 60.0, at + 3, True
+    if minutes is None:
+        return (hour * 3600.0, at + 1, False) if hour <= 12 else None
+    if "spelled" not in mention.flags or not (10 <= minutes < 60 and minutes == int(minutes)):
+        return None
+    return hour * 3600.0 + minutes * 60.0, at + 2, _word(tokens, at - 1) in ("at", "by", "till", "until")
+
+
+# --- beaches, and lengths in two parts ----------------------------------------------------------------------------------------------
+
+_ONE_IN = frozenset(("in", "every", "for", "to", "each"))
+
+
+def _one_in(tokens: list[Token], at: int) -> tuple[Token, int] | None:
+    """`one in twenty`, `1 to 19`, `1 m every 18 m`, `one metre in twenty two`."""
+    first, last = tokens[at].mention, tokens[at + 2].mention if at + 2 < len(tokens) else None
+    if first is None or last is None or _word(tokens, at + 1) not in _ONE_IN or not isinstance(first.amount, Amount) or not isinstance(last.amount, Amount):
+        return None
+    if first.amount.value != 1.0 or first.amount.low != first.amount.high or last.amount.value <= 1.0 or last.amount.low != last.amount.high:
+        return None
+    if first.kind not in ("number", "length") or last.kind not in ("number", "length") or (last.kind == "length" and last.amount.unit != first.amount.unit):
+        return None
+    if first.kind == "number" and last.kind == "length":
+        return None
+    slope = 1.0 / last.amount.value
+    return _token(tokens, at, at + 3, "ratio", Amount("ratio", slope, slope, "", slope, slope)), at + 3
+
+
+def _and_a_rest(tokens: list[Token], at: int) -> tuple[Token, int] | None:
+    """`3 ft 6` with nothing behind, `a metre twenty`, `1 metre 70`."""
+    mention, rest = tokens[at].mention, _number(tokens, at + 1)
+    if mention is None or mention.kind != "length" or rest is None or not isinstance(mention.amount, Amount) or mention.amount.low != mention.amount.high:
+        return None
+    value, unit, second = mention.amount.value, mention.amount.unit, tokens[at + 1].mention
+    if value != int(value) or rest != int(rest) or second is None or second.start - mention.end > 1 or {"label", "fraction"} & second.flags:
+        return None
+    if unit == "ft" and 0 < rest < 12 and _word(tokens, at + 2) in ("", ",", ".", ";", "?", "\n", ")", "of", "in", "and", "draught", "beam", "up"):
+        value += rest / 12.0
+    elif unit == "m" and 10 <= rest < 100:
+        value += rest / 100.0
+    else:
+        return None
+    return _token(tokens, at, at + 2, "length", with_unit(Amount("number", value, value, "", value, value), unit=unit), mention.flags), at + 2
+
+
+def _products(tokens: list[Token]) -> list[Token]:
+    """Mark both lengths of `13.4 m × 7.2 m`, the first in the unit of the second where it has none."""
+    for at in range(len(tokens) - 2):
+        first, last = tokens[at].mention, tokens[at + 2].mention
+        if tokens[at + 1].word not in _PRODUCT or first is None or last is None or not isinstance(first.amount, Amount) or not isinstance(last.amount, Amount):
+            continue
+        if last.kind != "length" or first.kind not in ("number", "length"):
+            continue
+        amount = with_unit(first.amount, unit=last.amount.unit) if first.kind == "number" and last.amount.unit in UNIT else first.amount
+        for place, mention, value in ((at, first, amount), (at + 2, last, last.amount)):
+            made = mention._replace(kind="length", amount=value, flags=mention.flags | {"product"})
+            tokens[place] = tokens[place]._replace(word="<length>", mention=made)
+    return tokens

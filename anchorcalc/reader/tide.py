@@ -1,0 +1,93 @@
+"""Tide in a text: clock pairs, heights that make a rise or a fall, and a tide that is mentioned and not given."""
+
+from anchorcalc.reader.fits import with_unit
+from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.reading import Reading
+from anchorcalc.units.kinds import Amount
+from anchorcalc.units.quantity import Quantity
+from anchorcalc.vocabulary import TERMS
+
+_RISES = (
+    " tide is rising ", " tide still rising ", " tide to come ", " tide is making ", " tide making ", " tide coming in ", " tide comes in ", " tide is coming in ", " tide still to come ", " rise of tide ",
+    " big tide ", " tide will rise ", " tide rises ", " tide still to rise ", " tide will come up ", " tide comes up ", " tide coming up ", " flood is making ", " flood still to come ", " some tide ",
+    " tide to rise ", " tide is still rising ", " tide rising ", " tide has some way to rise ", " tide is in flood ", " water will rise ", " tide is flooding ", " tide on top ", " tide will make ", " flood making ",
+    " tide is on the way up ", " tide is going to come up ", " tide going up ",
+)
+_FALLS = (
+    " tide is falling ", " tide still falling ", " tide will fall ", " tide falls ", " tide going out ", " tide is going out ", " ebb is running ", " ebb running ", " tide has some way to fall ", " tide still to fall ",
+    " tide will drop ", " tide is dropping ", " tide drops ", " tide is ebbing ", " tide dropping ", " tide falling ", " ebb still to run ", " water will fall ", " tide goes out ", " tide has a way to fall ", " tide to fall ", " tide is going down ", " tide going down ",
+)
+_NONE = (" no tide ", " forget the tide ", " forget tide ", " ignore the tide ", " ignore tide ", " tideless ", " nontidal ", " non - tidal ", " tide standing ", " no tides ", " without tide ", " slack all night ", " not tidal ", " no tide here ", " never mind the tide ")
+
+
+def settle_tide(reading: Reading) -> None:
+    """Put what a text says of the tide into a reading."""
+    takes = reading.question.inputs
+    if "tide_rise" not in takes and "tide_fall" not in takes:
+        return
+    _heights(reading)
+    line = reading.sentence.line.replace(" the ", " ").replace(" is still ", " still ")
+    if any(phrase.replace(" the ", " ") in line for phrase in _NONE):
+        for term in ("tide_rise", "tide_fall"):
+            if term in takes and term not in reading.asked and term not in reading.bare:
+                reading.asked[term] = Amount("length", 0.0, 0.0, "m", 0.0, 0.0)
+        return
+    for term, phrases in (("tide_rise", _RISES), ("tide_fall", _FALLS)):
+        if term in takes and term not in reading.asked and term not in reading.bare and any(one.replace(" the ", " ").replace(" is still ", " still ") in line for one in phrases):
+            reading.open_terms[term] = TERMS[term].prompt
+
+
+def _heights(reading: Reading) -> None:
+    """Make rise, fall or depth of heights that are plainly said."""
+    parts, takes = reading.parts, reading.question.inputs
+    now = parts.pop("height_now", None)
+    charted = parts.pop("charted", None)
+    if charted is not None and now is not None and "depth" in takes and "depth" not in reading.asked:
+        _put(reading, "depth", charted, now, 1.0, "charted depth + height of tide")
+        now_used = True
+    else:
+        now_used = False
+        if charted is not None:
+            reading.leave(charted, None)
+    base = now.amount if now is not None and not now_used else reading.asked.get("depth")
+    for name, term, sign in (("at_high", "tide_rise", 1.0), ("at_low", "tide_fall", -1.0)):
+        there = parts.pop(name, None)
+        if there is None:
+            continue
+        if term in takes and term not in reading.asked and isinstance(base, Amount):
+            start = now if now is not None and not now_used else Mention("length", base, 0, 0, _text(base))
+            change = sign * (there.amount.low - base.low)  # type: ignore[union-attr]
+            if change >= 0.0:
+                _put(reading, term, there, start, -1.0, "at high water − now" if sign > 0 else "now − at low water", sign=sign)
+                now_used = True
+                continue
+        reading.leave(there, None)
+    if now is not None and not now_used:
+        reading.leave(now, None)
+
+
+def _put(reading: Reading, term: str, first: Mention, second: Mention, factor: float, what: str, sign: float = 1.0) -> None:
+    one, other = first.amount, second.amount
+    assert isinstance(one, Amount) and isinstance(other, Amount)
+    low, high = sign * (one.low + factor * other.low), sign * (one.high + factor * other.high)
+    unit = one.unit
+    from anchorcalc.units.kinds import UNIT
+    from anchorcalc.units.shown import tidy
+
+    size = UNIT[unit].factor
+    made = with_unit(Amount("number", 0.0, 0.0, "", tidy(min(low, high) / size), tidy(max(low, high) / size)), unit=unit)
+    reading.put(term, made)
+    reading.notes.append(f"{what}: {_sum(_text(one), _text(other), factor, sign)} = {_text(made)}")
+
+
+def _sum(first: str, second: str, factor: float, sign: float) -> str:
+    if factor > 0:
+        return f"{first} + {second}"
+    return f"{first} − {second}" if sign > 0 else f"{second} − {first}"
+
+
+def _text(amount: Amount) -> str:
+    return f"{amount.value:.12g} {amount.unit}"
+
+
+__all__ = ["Quantity", "settle_tide"]

@@ -1,0 +1,32 @@
+"""The unit of a number that has none: the one that the text's other quantities share, the boat's, or none."""
+
+from collections.abc import Iterable
+
+from anchorcalc.reader.fits import is_size
+from anchorcalc.reader.mention import Mention
+from anchorcalc.units import kinds
+from anchorcalc.units.kinds import Amount
+from anchorcalc.vocabulary.term import Term
+
+CHOICES: dict[str, tuple[str, str]] = {
+    "length": ("m", "ft"), "size": ("mm", "in"), "mass": ("kg", "lb"), "speed": ("kn", "m/s"), "force": ("kgf", "lbf"), "power": ("kW", "hp"), "angle": ("deg", "rad"),
+}
+_OF_SYSTEM = {"us": "ft", "metric": "m"}
+
+
+def kind_of(term: Term) -> str:
+    """Return what kind of unit a term wants: `size` is another than `length`."""
+    return "size" if term.kind is kinds.SIZE else "length" if term.kind is kinds.LENGTHS else term.kind.name
+
+
+def shared_unit(*, term: Term, mentions: Iterable[Mention], system: str | None, earlier: Iterable[str] = ()) -> str | None:
+    """Return the unit to take for a bare number of a term, or None."""
+    kind = kind_of(term)
+    if kind == "size":
+        return None
+    found = {one.amount.unit for one in mentions if one.kind == kind and isinstance(one.amount, Amount) and not is_size(one)} or set(earlier)
+    if len(found) == 1:
+        return found.pop()
+    if not found and kind == "length" and system in _OF_SYSTEM:
+        return _OF_SYSTEM[system]
+    return None
