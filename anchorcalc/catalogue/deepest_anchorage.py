@@ -10,7 +10,7 @@ import msgspec
 import numpy as np
 
 from anchorcalc import cautions, sources
-from anchorcalc.declare import Asked, Length, Question, Shown, Usual, Values, down, refuse, told, warn
+from anchorcalc.declare import Asked, Length, Question, Shown, Usual, Values, down, told, warn
 from anchorcalc.derive import RODE_ABOARD
 from anchorcalc.physics.geometry import deepest_depth as depth_at_scope
 
@@ -55,14 +55,6 @@ QUESTION = Question(
     working=working,
     sources=(sources.SCOPE_RULE, sources.SCOPE_WORDS),
     derives=(RODE_ABOARD,),
-    refuses=(
-        refuse(
-            "reserve",
-            lambda *, reserve, rode_aboard: reserve >= rode_aboard,
-            why="is as much as all the rode aboard",
-            would_do="less than rode_aboard",
-        ),
-    ),
     cautions=(warn(cautions.DEPTH_AT_BOAT_NOT_ANCHOR), warn(cautions.BOW_PITCH), warn(cautions.LOCAL_RULES)),
     asks=("how deep can i anchor", "what depth is too deep for us", "deepest water", "deepest spot i can anchor in", "maximum depth for my rode"),
     examples=(

@@ -93,12 +93,6 @@ QUESTION = Question(
             why=f"makes more than {MOST_MARKS} marks",
             would_do="marks farther apart",
         ),
-        refuse(
-            "reserve",
-            lambda *, reserve, rode_aboard: reserve >= rode_aboard,
-            why="is as much as all the rode aboard",
-            would_do="less than rode_aboard",
-        ),
     ),
     cautions=(warn(cautions.BOW_PITCH), warn(cautions.FINGERS_AND_TURN)),
     asks=("mark plan", "table of marks", "what depth is each mark good for", "make me a table of my marks", "list of marks and depths"),
