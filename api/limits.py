@@ -1,6 +1,7 @@
 """How often one client may ask."""
 
 import math
+from collections import OrderedDict
 from time import monotonic
 
 CLIENTS_AT_MOST = 10_000
@@ -11,7 +12,7 @@ class Buckets:
 
     def __init__(self, *, per_minute: int) -> None:
         self.size, self.per_second = float(per_minute), per_minute / 60.0
-        self.left: dict[str, tuple[float, float]] = {}
+        self.left: OrderedDict[str, tuple[float, float]] = OrderedDict()
 
     def wait(self, client: str, *, now: float | None = None) -> int:
         """Take a token: 0 where there was one, else the seconds until there is.
@@ -26,7 +27,7 @@ class Buckets:
         tokens, then = self.left.pop(client, (self.size, at))
         tokens = min(self.size, tokens + (at - then) * self.per_second)
         if len(self.left) >= CLIENTS_AT_MOST:
-            del self.left[next(iter(self.left))]  # the one that has not asked for longest
+            self.left.popitem(last=False)  # the one that has not asked for longest
         if tokens < 1.0:
             self.left[client] = (tokens, at)
             return math.ceil((1.0 - tokens) / self.per_second)

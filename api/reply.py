@@ -1,5 +1,6 @@
 """Responses: bytes that are ready, with the headers that say how long they keep."""
 
+from collections import OrderedDict
 from collections.abc import Iterable
 from hashlib import blake2b
 from typing import NamedTuple
@@ -42,7 +43,7 @@ class Tag(NamedTuple):
     keep: bytes
 
 
-_remembered: dict[tuple[str, str, bytes], Tag] = {}
+_remembered: OrderedDict[tuple[str, str, bytes], Tag] = OrderedDict()  # a plain dict is slow to give up its oldest
 
 
 def remembered(*, name: str, media: str, query: bytes) -> Tag | None:
@@ -54,7 +55,7 @@ def remember(tag: Tag, *, name: str, media: str, query: bytes) -> None:
     """Keep the tag of an answer, so that asking whether it is still good costs no second answer."""
     if len(query) <= _LONGEST_REMEMBERED:
         if len(_remembered) >= _REMEMBERED:
-            del _remembered[next(iter(_remembered))]
+            _remembered.popitem(last=False)
         _remembered[name, media, query] = tag
 
 

@@ -57,13 +57,19 @@ def document() -> Schema:
         ],
         "paths": fixed_paths() | dict(sorted(paths.items())),
         "components": {
-            "schemas": dict(sorted((input_components() | result_components()).items())),
+            "schemas": _used(dict(sorted((input_components() | result_components()).items())), paths),
             "parameters": PARAMETERS,
             "headers": HEADERS,
             "responses": responses(),
             "examples": examples,
         },
     }
+
+
+def _used(schemas: Schema, paths: Schema) -> Schema:
+    """Leave out the kinds of input that no question takes."""
+    said = json.dumps([paths, schemas, PARAMETERS])
+    return {name: schema for name, schema in schemas.items() if not name.endswith("Input") or f'schemas/{name}"' in said}
 
 
 def example_names(question: Question) -> tuple[str, ...]:

@@ -128,7 +128,11 @@ def _health() -> Schema:
 
 
 def _openapi() -> Schema:
-    schema = {"type": "object", "required": ["openapi", "info", "paths"]}
+    schema = {
+        "type": "object",
+        "required": ["openapi", "info", "paths"],
+        "properties": {"openapi": _TEXT, "info": {"type": "object"}, "paths": {"type": "object"}},
+    }
     content = {"application/json": {"schema": schema}}
     made = _get("openapi", "This document", "The OpenAPI document of the interface.", "service", content)
     made["get"]["responses"] = {status: one for status, one in made["get"]["responses"].items() if status != "406"}
