@@ -13,19 +13,19 @@ _SAID_BEFORE = {
     "another": ("another", "extra", "further", "additional"),
 }
 _FLAG = {word: frozenset({flag}) for flag, words in _SAID_BEFORE.items() for word in words}
+_LAST_WORDS = frozenset(word.rsplit(" ", 1)[-1] for word in _FLAG)
+_AFTER_BEGINS, _AFTER_GOES_ON = frozenset(" -+i"), frozenset(["", *"oimpteslx +.,;:)"])
 _AFTER = re.compile(r"(?:-?ish\b| or so\b| odd\b|-odd\b)|( or more\b| plus\b|\+)|( or less\b| max\b| tops\b)|( more\b| extra\b)")
 _AFTERS = (frozenset({"about"}), frozenset({"at_least"}), frozenset({"at_most"}), frozenset({"another"}))
 
 
 def around(*, low: str, start: int, end: int) -> frozenset[str]:
     """Return the flags that the words just before and behind a span give it."""
-    words = low[max(0, start - 20) : start].split()
     flags = NO_FLAGS
-    if words:
-        flags = _FLAG.get(" ".join(words[-2:]), NO_FLAGS) or _FLAG.get(words[-1], NO_FLAGS)
-        if not flags and words[-1][-1] == "~":
-            flags = _FLAG["~"]
-    after = _AFTER.match(low, end) if low[end : end + 1] in " -+i" else None
+    words = low[max(0, start - 20) : start].split()
+    if words and (words[-1] in _LAST_WORDS or words[-1][-1] == "~"):
+        flags = _FLAG.get(" ".join(words[-2:]), NO_FLAGS) or _FLAG.get(words[-1], NO_FLAGS) or (_FLAG["~"] if words[-1][-1] == "~" else NO_FLAGS)
+    after = _AFTER.match(low, end) if low[end : end + 1] in _AFTER_BEGINS and low[end + 1 : end + 2] in _AFTER_GOES_ON else None
     return flags | _AFTERS[after.lastindex or 0] if after else flags
 
 

@@ -34,6 +34,7 @@ def ratio_at(*, low: str, first: Read) -> Read | None:
     return Read(first.value, found.end()) if first.value > 1.0 and "to" in found[0] else None
 
 
+_RATIOS_BEGIN, _RATIOS_GO_ON = frozenset(" :-–."), frozenset("toa:-–.")
 _RATIOS = re.compile(
     r"(?:\s?:\s?1)?(?:\s?(?:-|–|\.\.\.?)\s?|\s(?P<word>to|or|and)\s)(?P<high>\d{1,3}(?:\.\d{1,3})?)"
     r"(?:\s?:\s?1(?![\d:])| to 1(?!\d|[.,]\d| ?(?:m|ft|feet|foot)\b))"
@@ -42,7 +43,10 @@ _RATIOS = re.compile(
 
 def ratios_at(*, low: str, at: int, first: Read) -> tuple[float, int, frozenset[str]] | None:
     """Return the other end of a range of ratios (`5:1 to 7:1`, `5-7:1`), where it ends and its flags, or None."""
-    found = _RATIOS.match(low, first.end) if low[first.end : first.end + 1] in " :-–." else None
+    sign = low[first.end : first.end + 1]
+    if sign not in _RATIOS_BEGIN or (sign == " " and low[first.end + 1 : first.end + 2] not in _RATIOS_GO_ON):
+        return None
+    found = _RATIOS.match(low, first.end)
     if not found or not 1.0 < first.value < float(found["high"]):
         return None
     if found["word"] == "and" and not _BETWEEN.search(low, max(0, at - 18), at):

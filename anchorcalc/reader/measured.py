@@ -57,7 +57,7 @@ def take_measured(*, scan: Scan, at: int, first: Read, unit: Unit, end: int) -> 
 
 def add_measured(*, scan: Scan, at: int, end: int, unit: Unit, ends: tuple[float, float], flags: frozenset[str]) -> int:
     """Add a quantity from one end to the other, in either order, and return where it ends in the text."""
-    bottom, top = min(ends), max(ends)
+    bottom, top = ends if ends[0] <= ends[1] else ends[::-1]
     if scan.quoted:
         scan.inches_taken(at=at, end=end)
     flags = flags | _written(text=scan.text[at:end], unit=unit)
@@ -66,7 +66,8 @@ def add_measured(*, scan: Scan, at: int, end: int, unit: Unit, ends: tuple[float
     if scan.low[end : end + 2].strip()[:1] in _BY_SIGNS and (by := _BY.match(scan.low, end)):
         scan.by = by.end()
         flags = flags | _PRODUCT
-    amount = Amount(unit.kind, si_of(value=bottom, unit=unit), si_of(value=top, unit=unit), unit.symbol, bottom, top)
+    si = si_of(value=bottom, unit=unit)
+    amount = Amount(unit.kind, si, si if bottom == top else si_of(value=top, unit=unit), unit.symbol, bottom, top)
     return scan.add(kind=unit.kind, amount=amount, at=at, end=end, flags=flags)
 
 

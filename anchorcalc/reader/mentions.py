@@ -26,6 +26,7 @@ _FORCE = r"(?:f|bft)\.?[ -]?\d\d?(?![a-z0-9]|[.,]\d)"
 _START = re.compile(
     rf"(?<![a-z0-9_])(?:\.?\d|{_FORCE}|(?:{_WORDS}|noon|midday|midnight)(?![a-z])|{_A_HUNDRED}|{_A_UNIT})|[¼½¾⅐-⅞]|(?<=[0-9'\" ]x)\d"
 )
+_ORDINAL_BEGINS = frozenset("snrt")
 _ORDINAL = re.compile(r"(?:st|nd|rd|th)(?![a-z])")
 _ARTICLE = frozenset({"article"})
 _ONE_OR_TWO = frozenset({"article", "about", "range"})
@@ -93,7 +94,7 @@ def _number(*, scan: Scan, at: int, first: Read) -> int:
     force = take_named(scan=scan, at=at, first=first)
     if force is not None:
         return force
-    if ordinal := _ORDINAL.match(low, first.end):
+    if low[first.end : first.end + 1] in _ORDINAL_BEGINS and (ordinal := _ORDINAL.match(low, first.end)):
         return scan.add(kind="ordinal", amount=None, at=at, end=ordinal.end())
     found = unit_of(scan=scan, first=first)
     if found is None:
