@@ -36,16 +36,17 @@ _NOT_INCHES = re.compile(
     r"|fathoms|winds?|gusts|waves|calm|heavy|strong|fresh|light|gales?|conditions|north|south|east|west|winter|summer|january|february|march|april"
     r"|june|july|august|september|october|november|december)\b)"
 )
+_A_NAME = re.compile(r" [A-Z][a-z]{2}")  # "in Hollow Haven"
 _INCHES = re.compile(
     r"\s{1,3}(?:chain|line|rope|nylon|polyester|cable|g\d\d|shackles?|links?|thick|wide|long|diameter|dia|of|x|deep(?! water)|below|above"
     r"|under(?! \d))\b"
 )
 
 
-def is_preposition(*, low: str, at: int, value: float, fraction: bool) -> bool:
+def is_preposition(*, cased: str, low: str, at: int, value: float, fraction: bool) -> bool:
     """Say whether the `in` behind a number and a space is no inch, from what follows it at `at`."""
     if _INCHES.match(low, at):
         return False
     if fraction and value < 4 and not re.match(r"\s{1,2}\d", low[at : at + 3]):
         return False
-    return _NOT_INCHES.match(low, at) is not None
+    return _NOT_INCHES.match(low, at) is not None or _A_NAME.match(cased, at) is not None

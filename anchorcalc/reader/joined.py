@@ -58,7 +58,7 @@ _SMALLER = {
     "ft": ("in",), "yd": ("ft", "in"), "fathom": ("ft",), "m": ("cm", "dm"), "km": ("m",), "mi": ("ft", "yd"), "nmi": ("cable",), "lb": ("oz",),
     "stone": ("lb",), "kg": ("g",), "h": ("min",), "min": ("s",), "deg": ("arcmin",), "day": ("h",),
 }
-_AND = frozenset({("ft", "in"), ("h", "min"), ("min", "s"), ("m", "cm"), ("lb", "oz"), ("yd", "in"), ("yd", "ft")})
+_AND = frozenset({("ft", "in"), ("h", "min"), ("min", "s"), ("m", "cm"), ("lb", "oz"), ("kg", "g"), ("yd", "in"), ("yd", "ft")})
 _NEXT = re.compile(r"(\s{0,2})(,\s?|and\s|-)?(?=\d|[¼½¾⅛⅜⅝⅞]|[a-z])")
 _ARC = re.compile(
     r"\s?(\d{1,2}(?:\.\d{1,6})?)\s?(?:'|min(?:utes?)?\b|arc ?min(?:utes?)?\b)(?:\s?(\d{1,2}(?:\.\d{1,6})?)\s?(?:\"|''|sec(?:onds?)?\b))?"
@@ -94,7 +94,9 @@ def _added(*, cased: str, low: str, value: float, unit: Unit, end: int, found: r
     joint = (found[2] or "").strip()
     if second is None:
         prime = low[end - 1] == "'" and not joint
-        foot = low[end - 4 : end] == "foot" and not joint and found[1] and more.value == int(more.value) and 0 < more.value < 12
+        foot = low[end - 4 : end] == "foot" and (joint == "-" or (not joint and found[1])) and more.value == int(more.value) and 0 < more.value < 12
+        if unit.symbol == "m" and not found[0] and low[end - 1] == "m" and more.end == end + 2:
+            return value + more.value / 100.0, more.end  # "1m80"
         if (prime or foot) and (_BARE_INCHES.match(low, found.end()) or (foot and "spelled" in more.flags)):
             return value + more.value * INCH.factor / FOOT_UNIT.factor, more.end
         return value, end

@@ -8,7 +8,7 @@ from anchorcalc.reader.unit_words import si_of, unit_at
 from anchorcalc.units.kinds import Amount, Unit
 
 _MARK = re.compile(r"\s?,\s?(?:and |& |or )?|\s(?:and|&)\s|\s?;\s?")
-_BY = re.compile(r"\s?[x×*]\s?(?=\d)|\sby\s")
+_BY = re.compile(r"\s?[x×*]\s?(?=\d)|[\s-]by[\s-]")
 _TIGHT = re.compile(r"\d{1,4}(?:,\d{1,4}){2,}(?![\d,])")
 _DIGITS = re.compile(r"\d+")
 _GROUPS = re.compile(r"\d{1,3}(?:,\d{3})+\Z")

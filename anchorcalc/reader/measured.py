@@ -38,7 +38,9 @@ def _is_no_unit(*, scan: Scan, first: Read, unit: Unit, end: int) -> bool:
     if mark == "'":
         return low[first.end] != "'" and not low[end : end + 3].strip()[:1].isdigit()
     if unit.symbol == "in" and low[first.end] in " \xa0\n\t":
-        return is_preposition(low=low, at=end, value=first.value, fraction="fraction" in first.flags)
+        return is_preposition(cased=scan.cased, low=low, at=end, value=first.value, fraction="fraction" in first.flags)
+    if unit.symbol == "lb" and low.startswith(" sterling", end):
+        return True
     if unit.symbol == "s" and end == first.end + 1:
         return first.value >= 10 and first.value % 10 == 0  # "the 90s"
     return False

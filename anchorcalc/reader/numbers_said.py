@@ -3,7 +3,7 @@
 import re
 
 from anchorcalc.reader.mention import NO_FLAGS, Read
-from anchorcalc.units.number_words import ONES, SCALES, TENS, and_a_part, spelled
+from anchorcalc.units.number_words import ONES, PARTS, SCALES, TENS, and_a_part, spelled
 from anchorcalc.units.numbers import NUMERAL, VULGAR, numeral
 
 _WORD = re.compile(r"[a-z]+")
@@ -19,6 +19,7 @@ _SCALE = re.compile(
 )
 _ROUND = {"hundred": 100.0, "k": 1000.0, "dozen": 12.0, "hundred thousand": 1e5, "hundred million": 1e8, **SCALES}
 _ISH = re.compile(r"-?ish(?![a-z])")
+_SHARE = re.compile(r"[ -](halves|thirds|quarters|fifths|eighths|tenths|twelfths|sixteenths|hundredths|thousandths)(?: of an?(?= ))?(?![a-z])")
 _PART = re.compile(r" and (?:a |one |half|quarter|three)")
 SPELLED = frozenset({"spelled"})
 _FRACTION = frozenset({"fraction"})
@@ -54,6 +55,8 @@ def number_at(*, low: str, at: int) -> Read | None:
         scale = _SCALE.match(low, end)
         if scale:
             return Read(value * _ROUND[scale[1]], scale.end(), flags)
+        if share := _SHARE.match(low, end):
+            return Read(value / PARTS[share[1]], share.end(), flags | _FRACTION)
         if _PART.match(low, end):
             part, end = and_a_part(text=low, at=end)
             return Read(value + part, end, flags)

@@ -62,7 +62,7 @@ _GENERAL: tuple[Unit, ...] = (
     "fahrenheit", "° f")),
     Unit(symbol="K", kind="temperature", factor=1.0, spellings=("kelvin", "kelvins")),
 )
-_FOLDED_ONLY = {"n", "w", "ps", "ch", "cv", "k", "#", "mn", "hand", "g", "ms", "au", "ly", "t", "cal"}  # too short for any case, or another word
+_NEVER = frozenset(["ch", "cv", "#", "hand"])  # another word in most texts
 _OTHER = frozenset(
     ["rpm", "revs", "v", "volt", "volts", "amp", "amps", "ah", "wh", "kwh", "hz", "khz", "mhz", "ghz", "hpa", "mb", "mbar", "millibar",
     "millibars", "bar", "bars", "psi", "pa", "kpa", "mpa", "kb", "gb", "tb", "px", "pt", "people", "persons", "crew", "boats", "anchors"]
@@ -75,16 +75,27 @@ _TEMPERATURE_ZERO = {"°C": 273.15, "°F": 273.15 - 32 * 5 / 9, "K": 0.0}
 Spelled = dict[str, list[tuple[str, Unit]]]
 
 
+_PER = {
+    "km/h": (("kilometers", "kilometres", "kilometer", "kilometre"), ("hour", "hr", "h")),
+    "m/s": (("meters", "metres", "meter", "metre"), ("second", "sec", "s")),
+    "mph": (("miles", "mile"), ("hour", "hr", "h")),
+    "ft/s": (("feet", "foot"), ("second", "sec", "s")),
+}
+
+
+def _spellings(unit: Unit) -> tuple[str, ...]:
+    """Return all spellings of a unit in small letters, `miles/hour` too."""
+    lengths, times = _PER.get(unit.symbol, ((), ()))
+    return tuple(one.lower() for one in (unit.symbol, *unit.spellings)) + tuple(f"{length}/{time}" for length in lengths for time in times)
+
+
 def _by_first_word() -> Spelled:
     """Return the units by the first word of each spelling, the longest spelling first."""
     found: Spelled = {}
     for unit in (*UNITS, *_GENERAL):
-        for spelling in (unit.symbol, *unit.spellings):
-            folded = spelling.lower()
-            if folded in _FOLDED_ONLY and spelling == folded and folded not in ("g", "t", "ms"):
-                continue
+        for folded in _spellings(unit):
             first = _FIRST.match(folded)
-            if first and folded not in ("ch", "cv", "#"):
+            if first and folded not in _NEVER:
                 held = found.setdefault(first[0], [])
                 if all(one[0] != folded for one in held):
                     held.append((folded, unit))
@@ -93,8 +104,8 @@ def _by_first_word() -> Spelled:
     return found
 
 
-_FIRST = re.compile(r"[a-zµ]+(?:/[a-z]+)?[²³23]?|°[cf](?![a-z])|°|'|\"")
-_AT = re.compile(r"(?:[ \xa0\t\n]{1,2}|-)?([a-zµ]+(?:/[a-z]+)?[²³23]?|°[cf](?![a-z])|°|''|'|\")")
+_FIRST = re.compile(r"[a-zµ]+(?:/[a-z]+)?(?:[²³]|[23](?!\d))?|°[cf](?![a-z])|°|'|\"")
+_AT = re.compile(r"(?:[ \xa0\t\n]{1,2}|-)?([a-zµ]+(?:/[a-z]+)?(?:[²³]|[23](?!\d))?|°[cf](?![a-z])|°|''|'|\")")
 _CASED = {"n": "N", "w": "W", "ps": "PS", "k": "K", "mn": "MN"}
 BY_WORD = _by_first_word()
 INCH = EXACT["in"][0]
@@ -114,12 +125,23 @@ def unit_at(*, cased: str, low: str, at: int) -> tuple[Unit, int, str] | None:
         return None
     for spelling, unit in held:
         end = begin + len(spelling)
-        if (len(spelling) == len(word) or low.startswith(spelling, begin)) and not (spelling[-1].isalpha() and low[end : end + 1].isalnum()):
+        if (len(spelling) == len(word) or low.startswith(spelling, begin)) and not _goes_on(low=low, end=end, spelling=spelling):
             if spelling in _CASED and cased[begin:end] != _CASED[spelling]:
                 continue
             written = cased[begin:end]
             return EXACT["kN"][0] if written == "kN" else unit, end, written
     return None
+
+
+def _goes_on(*, low: str, end: int, spelling: str) -> bool:
+    """Say whether the word goes on behind a spelling: `mm` is no `m`, `m/s²` no speed; but `5ft6in` is 5 ft."""
+    following = low[end : end + 1]
+    if not following or not spelling[-1].isalpha():
+        return False
+    return following in "^²³" or (following.isalnum() and not (following.isdigit() and spelling in _BEFORE_A_DIGIT))
+
+
+_BEFORE_A_DIGIT = frozenset(["ft", "lb", "lbs", "h", "hr", "m", "kg", "st"])
 
 
 def other_at(*, low: str, at: int) -> tuple[str, int] | None:

@@ -11,6 +11,7 @@ from typing import NamedTuple
 
 from anchorcalc.errors import Code
 from anchorcalc.units.kinds import BEAUFORT_KNOTS, FOLDED, UNIT, Amount, Unit, symbols_of, units_spelled
+from anchorcalc.units.number_words import spelled
 from anchorcalc.units.numbers import NUMERAL, numeral, plain
 
 LONGEST = 120
@@ -23,7 +24,7 @@ _BEAUFORT = re.compile(
     r"\s*(?:(?:f|force|bft|beaufort|beaufort force|force beaufort)\.?[ \xa0]*(\d{1,2})(?:\s*(?:\.\.\.?|–|-|to)\s*(?:f|force|bft)?[ ]?(\d{1,2}))?"
     r"|(\d{1,2})(?:\s*(?:\.\.\.?|–|-|to)\s*(\d{1,2}))?[ \xa0]?(?:bft|beaufort)\.?)\s*\Z", re.I
 )
-_RATIO = re.compile(rf"\s*(?:({NUMERAL})(?::1)?\s*(?:\.\.\.?|–|-|to)\s*)?({NUMERAL})\s*(?::|\s+to\s+)\s*({NUMERAL})\s*\Z", re.I)
+_RATIO = re.compile(rf"\s*(?:({NUMERAL})(?::1)?\s*(?:\.\.\.?|–|-|to)\s*)?({NUMERAL})\s*(?::|\s+to\s+|\s+(in)\s+)\s*({NUMERAL})\s*\Z", re.I)
 _BOUNDLESS = re.compile(r"\s*[+-]?\s*(?:nan|inf|infinity|infinite|∞)(?![a-z])", re.I)
 _COMPOUND = re.compile(rf"([^\d,;:.{'¼½¾'}]+?)\.?,?\s*(?:and\s+)?({NUMERAL})\s*([^\d]*)\Z")
 _DEGREES = re.compile(r"(?:°|deg(?:rees?)?)\s*(\d+(?:\.\d+)?)\s*(?:'|min(?:utes?)?)(?:\s*(\d+(?:\.\d+)?)\s*(?:\"|''|sec(?:onds?)?))?\s*\Z", re.I)
@@ -133,8 +134,8 @@ def beaufort(*, low: int, high: int) -> Amount | Unread:
 
 
 def _ratio(found: re.Match[str]) -> Amount | Unread:
-    lowest, over, under = (numeral(one) if one else None for one in found.groups())
-    if over is None or under is None or not under or not over:
+    lowest, over, under = (numeral(found[one]) if found[one] else None for one in (1, 2, 4))
+    if over is None or under is None or not under or not over or (found[3] and over != 1.0):
         return _UNREADABLE
     if not math.isfinite(over / under):
         return _not_finite()
@@ -151,7 +152,7 @@ def _single(said: str, *, kind: str | None) -> Amount | Unread:
     """Return one quantity without a range: a number and its unit, or several that add up (`5 ft 6 in`)."""
     found = _LEAD.match(said)
     if not found:
-        return _UNREADABLE
+        return _in_words(said, kind=kind)
     grouped = _GROUPED.match(said)
     value = float(_SHARED_SPACE.sub("", grouped[0])) if grouped else numeral(found[2])
     if value is None:
@@ -164,6 +165,16 @@ def _single(said: str, *, kind: str | None) -> Amount | Unread:
         unit = _unit(_SHARED_SPACE.sub(" ", rest), kind=kind)
         return _one(value=sign * value, unit=unit) if type(unit) is Unit else unit  # type: ignore[return-value]
     return _sum(value=value, sign=sign, rest=rest)
+
+
+def _in_words(said: str, *, kind: str | None) -> Amount | Unread:
+    """Return a quantity whose number is in words: `six feet`, `half a cable`."""
+    number = spelled(text=said.lower(), at=0) if said.isascii() else None
+    if number is None or number.rough or said[number.end : number.end + 1].isalnum():
+        return _UNREADABLE
+    rest = said[number.end :].strip(" -")
+    unit = _unit(_SHARED_SPACE.sub(" ", rest), kind=kind) if rest else None
+    return unit if isinstance(unit, Unread) else _one(value=number.value, unit=unit)
 
 
 def _sum(*, value: float, sign: float, rest: str) -> Amount | Unread:

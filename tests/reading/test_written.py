@@ -31,7 +31,9 @@ ONE = [
     ("15 kg", "mass", 15.0), ("5 t", "mass", 5000.0),
     ("33 lbs", "mass", 33 * 0.45359237), ("40 hp", "power", 40 * 745.69987158227022), ("7", "number", 7.0), ("-0.5", "number", -0.5),
     ("½", "number", 0.5),
-    ("7:1", "ratio", 7.0), ("7 to 1", "ratio", 7.0), ("1:20", "ratio", 0.05), ("5 : 1", "ratio", 5.0), ("5：1", "ratio", 5.0),
+    ("six feet", "length", 6 * 0.3048), ("half a cable", "length", 92.6), ("two and a half fathoms", "length", 2.5 * 1.8288),
+    ("1 in 20", "ratio", 0.05), ("7:1", "ratio", 7.0), ("7 to 1", "ratio", 7.0), ("1:20", "ratio", 0.05), ("5 : 1", "ratio", 5.0),
+    ("5：1", "ratio", 5.0),
 ]  # fmt: skip
 
 
@@ -77,6 +79,7 @@ REFUSED = [
     ("F7-5", "unreadable"), ("", "unreadable"), ("   ", "unreadable"), ("deep", "unreadable"), ("9**9", "unreadable"), ("1/0 m", "unreadable"),
     ("1_000 m", "unreadable"),
     ("3..4 kg m", "unreadable"), ("3 m..4 kg", "unreadable"), ("5 to 3 to 4 m", "unreadable"), ("1:2:3", "unreadable"), ("7:3", "unreadable"),
+    ("7 in 1", "unreadable"), ("a couple of metres", "unreadable"), ("six of the best", "unknown_unit"),
     ("0:1", "unreadable"),
     ("12 " + "m" * 200, "unreadable"), ("__import__('os')", "unreadable"), ("10,20,40 m", "unreadable"), ("0x10 m", "unreadable"),
     ("ft", "unreadable"),
