@@ -71,7 +71,7 @@ def admit(
             break
     faults.extend(_unknown(question, asked, boat))
     faults.extend(alternatives(question, taken, origins))
-    system = _system(taken, origins, units if units is not None else (boat or {}).get("units"), faults)
+    system = settled_system(taken, origins, units if units is not None else (boat or {}).get("units"), faults)
     admitted = Admitted(values={}, taken=taken, origins=origins, system=system, notes=[], derived=[])
     faults.extend(too_ranged(question, admitted))
     _corners(admitted)
@@ -104,7 +104,7 @@ def unknown_name(*, name: str, known: tuple[str, ...], where: str, given: Any) -
     return fault(str(name)[:60], "unknown_input", given, why, near[0] if near else "one of " + ", ".join(known))
 
 
-def _system(taken: dict[str, Taken], origins: dict[str, Origin], units: Any, faults: list[Fault]) -> str:
+def settled_system(taken: dict[str, Taken], origins: dict[str, Origin], units: Any, faults: list[Fault]) -> str:
     if units is not None:
         value = getattr(units, "value", units)
         if value in SYSTEMS:
@@ -210,7 +210,7 @@ def shortfalls(question: Question, admitted: Admitted, refused: set[str]) -> Ite
         if one.need == "asked" and name not in values and name not in refused:
             yield from ((True, one) for one in _missing(name, question, admitted, refused))
     for rule in question.requires:
-        if rule.input not in values and rule.input not in refused:
+        if not any(name in values or name in refused for name in (rule.input, *rule.unless)):
             yield rule.holds(values), TERMS[rule.input].missing()
     for pair in question.pairs:
         if any(name in taken for name in pair):
@@ -234,12 +234,12 @@ def _missing(name: str, question: Question, admitted: Admitted, refused: set[str
 def _assume(term: Term, admitted: Admitted) -> None:
     value: Any = term.code(term.usual) if term.kind is WORD and isinstance(term.usual, str) else term.usual
     admitted.values[term.name] = value
-    admitted.taken[term.name] = _usual(term, admitted.system)
+    admitted.taken[term.name] = usual(term, admitted.system)
     admitted.origins[term.name] = "assumed"
 
 
 @lru_cache(maxsize=256)
-def _usual(term: Term, system: str) -> Taken:
+def usual(term: Term, system: str) -> Taken:
     if term.kind is WORD and isinstance(term.usual, str):
         return Taken(term.code(term.usual), term.code(term.usual), text=term.usual)
     assert isinstance(term.usual, float), term.name
@@ -258,9 +258,10 @@ def _derive(derivation: Derivation, question: Question, admitted: Admitted, refu
     if not all(name in admitted.values for name in derivation.needs):
         return
     if gives in admitted.values:
-        if not derivation.assumed and any(origins.get(name) == origins[gives] for name in derivation.needs if name not in _own(question)):
-            names = " and ".join((*derivation.needs, *(name for name in derivation.takes if name in origins)))
-            admitted.notes.append(f"{gives} was given ({admitted.taken[gives].text}), so it counts; {names} do not make it")
+        makers = (*derivation.needs, *derivation.takes)
+        if not derivation.assumed and any(origins.get(name) == origins[gives] for name in makers if name not in _own(question)):
+            names = " and ".join(name for name in makers if name in origins)
+            admitted.notes.append(f"{gives} was given ({admitted.taken[gives].text}), so it counts and is not made of {names}")
         _assume_taken(derivation, admitted, only=_own(question))
         return
     _assume_taken(derivation, admitted)
@@ -270,7 +271,7 @@ def _derive(derivation: Derivation, question: Question, admitted: Admitted, refu
         return
     admitted.values[gives] = value
     admitted.origins[gives] = "assumed" if derivation.assumed else _origin(origins, used)
-    admitted.taken[gives] = _as_taken(TERMS[gives], value, admitted.system)
+    admitted.taken[gives] = as_taken(TERMS[gives], value, admitted.system)
     admitted.derived.append(derivation)
 
 
@@ -292,13 +293,14 @@ def _origin(origins: Mapping[str, Origin], used: Mapping[str, Any]) -> Origin:
     return "assumed"
 
 
-def _as_taken(term: Term, value: Any, system: str) -> Taken:
+def as_taken(term: Term, value: Any, system: str) -> Taken:
     if term.kind is WORD:
         return Taken(value, value, text=term.choices[value])
     low, high = float(np.min(value)), float(np.max(value))
     unit = unit_of(kind=term.kind, system=system)
     symbol = unit.symbol if unit else ""
-    return Taken(low, high, symbol, text_of(term=term, low=low, high=high, unit=symbol), is_range=low != high)
+    said = [float(f"{end / unit.factor:.5g}") * unit.factor if unit else end for end in (low, high)]  # shown as a step of the working is
+    return Taken(low, high, symbol, text_of(term=term, low=said[0], high=said[1], unit=symbol), is_range=low != high)
 
 
 # --- what contradicts ---------------------------------------------------------------------------------------------------------------

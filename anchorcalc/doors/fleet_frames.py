@@ -1,0 +1,125 @@
+"""The kinds of table that `check_table` takes and gives back, through one layer: a dict of arrays, and what narwhals knows."""
+
+from collections.abc import Iterable, Mapping
+from typing import Any
+
+import narwhals.stable.v1 as nw
+import numpy as np
+import pyarrow as pa
+
+from anchorcalc.doors.fleet_cells import Column
+from anchorcalc.doors.fleet_results import Coded, Results
+from anchorcalc.errors import TableError, fault
+from anchorcalc.units.kinds import COUNT
+
+_KINDS = "a dict of arrays, or a pandas, polars or pyarrow table"
+
+
+class Table:
+    """A table of any kind: its columns by name, as arrow arrays where they can be, else as lists."""
+
+    def __init__(self, table: Any) -> None:
+        self.native = table
+        if isinstance(table, Mapping):
+            self.columns = list(table)
+            self.rows = _length(table)
+            return
+        try:
+            self.frame = nw.from_native(table, eager_only=True)
+            self.columns = list(self.frame.columns)
+        except TypeError as error:
+            raise TableError([fault("table", "wrong_kind", type(table).__name__, "is no table that is read here", _KINDS)]) from error
+        except nw.exceptions.DuplicateError as error:
+            raise TableError([fault("table", "given_twice", str(error), "has two columns of one name", "another name for one of them")]) from error
+        self.rows = len(self.frame)
+
+    def column(self, name: Any) -> Any:
+        """Return one column as an arrow array, or as a list where it holds things of many kinds."""
+        column = self.native[name] if isinstance(self.native, Mapping) else self.frame.get_column(name)
+        try:
+            return _joined(pa.array(_unmasked(column), from_pandas=True) if isinstance(self.native, Mapping) else column.to_arrow())
+        except (pa.ArrowInvalid, pa.ArrowTypeError, pa.ArrowNotImplementedError, TypeError):
+            return list(column) if isinstance(self.native, Mapping) else column.to_list()
+
+    def beside(self, parts: list[Results]) -> Any:
+        """Return the table, untouched, with the columns of results beside it."""
+        named = joined(parts)
+        if isinstance(self.native, Mapping):
+            return {**self.native, **{name: _plain(column) for name, column in named.items()}}
+        added = pa.table({name: arrow(column) for name, column in named.items()})
+        implementation = self.frame.implementation
+        if implementation.is_pandas_like():
+            return self._beside_pandas(added)
+        columns = nw.from_native(nw.from_arrow(added, native_namespace=nw.get_native_namespace(self.frame)), eager_only=True)
+        return nw.to_native(self.frame.with_columns(*(columns.get_column(name) for name in columns.columns)))
+
+    def _beside_pandas(self, added: Any) -> Any:
+        """Return a pandas table with columns beside it, its index kept; a yes or no that may be absent needs the nullable type."""
+        import pandas as pd
+
+        made = added.to_pandas(types_mapper={pa.bool_(): pd.BooleanDtype()}.get)
+        columns = nw.from_native(made, eager_only=True)
+        return nw.to_native(self.frame.with_columns(*(columns.get_column(name) for name in columns.columns)))
+
+
+def _length(table: Mapping[Any, Any]) -> int:
+    try:
+        lengths = {len(column) for column in table.values()}
+    except TypeError as error:
+        raise TableError([fault("table", "wrong_kind", repr(table), "has a column that is no array", _KINDS)]) from error
+    if len(lengths) > 1:
+        raise TableError([fault("table", "contradiction", sorted(lengths), "has columns of different lengths", "columns of one length")])
+    return lengths.pop() if lengths else 0
+
+
+def _unmasked(column: Any) -> Any:
+    """Return a column as arrow takes it: a masked array with its mask."""
+    if isinstance(column, np.ma.MaskedArray):
+        return pa.array(column.data, mask=np.ma.getmaskarray(column), from_pandas=True)
+    if isinstance(column, np.ndarray) and column.ndim != 1:
+        raise TableError([fault("table", "wrong_kind", f"{column.shape}", "has a column of more than one dimension", _KINDS)])
+    if isinstance(column, Iterable) and not isinstance(column, np.ndarray | pa.Array | pa.ChunkedArray):
+        return list(column)
+    return column
+
+
+def _joined(column: Any) -> Any:
+    return column.combine_chunks() if isinstance(column, pa.ChunkedArray) else column
+
+
+# --- columns of results -------------------------------------------------------------------------------------------------------------
+
+
+def joined(parts: list[Results]) -> dict[str, list[Coded | Column]]:
+    """Return the columns of several batches, each as its parts."""
+    every = [part.named() for part in parts]
+    return {name: [one[name] for one in every] for name in every[0]}
+
+
+def arrow(parts: list[Coded | Column]) -> Any:
+    """Return a column of results as arrow: numbers, yes or no, texts; null where there is none."""
+    return pa.chunked_array([_arrow(part) for part in parts])
+
+
+def _arrow(part: Coded | Column) -> Any:
+    if isinstance(part, Coded):
+        return part.arrow()
+    if part.dtype == np.int8:
+        absent = part < 0
+        return pa.array(part == 1, mask=absent if absent.any() else None)
+    return pa.array(part, from_pandas=True)
+
+
+def _plain(parts: list[Coded | Column]) -> Column:
+    """Return a column of results as a numpy array: nan or None where there is none."""
+    made = [_plain_part(part) for part in parts]
+    return made[0] if len(made) == 1 else np.concatenate(made)
+
+
+def _plain_part(part: Coded | Column) -> Column:
+    if isinstance(part, Coded):
+        return part.plain()
+    return np.array([False, True, None], dtype=object)[part] if part.dtype == np.int8 else part
+
+
+__all__ = ["COUNT", "Table", "arrow", "joined"]
