@@ -71,6 +71,29 @@ EXTRAPOLATED = Caution(
     "extrapolated", "This lies outside the range of the published figures: it was reckoned onwards on the safe side. Treat it as rough."
 )
 LOCAL_RULES = Caution("local_rules", "This is arithmetic, not permission: the chart, local rules and those licensed to advise there come first.")
+SEAS_AND_SNATCH = Caution(
+    "seas_and_snatch",
+    "Seas, snatch loads and violent sheering are not in these sums: in a swell a rode that jerks taut pulls several times harder.",
+)
+FOUL_BOTTOM = Caution(
+    "foul_bottom",
+    "A foul or layered bottom is not in these figures: over old chain, cables, stones or a thin skin of sand an anchor may hold nothing.",
+)
+WIDE_BAND = Caution(
+    "wide_band", "What an anchor holds cannot be known beforehand. These figures are a wide band for one well set: test it astern and keep watch."
+)
+SOUND_GEAR = Caution(
+    "sound_gear", "Strengths are those of sound gear: rust, wear, chafe, sun, a knot or a bent shackle take much of them away. Look at every part."
+)
+BREAK_OUT = Caution(
+    "break_out",
+    "Breaking the anchor out is the greatest pull of all and no sum gives it: motor up to it, snub the rode short on the cleat, and let the boat "
+    "break it out.",
+)
+BACK_OF_A_PERSON = Caution(
+    "back_of_a_person",
+    "Hauling by hand, let the boat do the work: motor or wait for a lull, take in what comes slack, take a turn at once, and rest between pulls.",
+)
 RODE_SHORT = Caution("rode_short", "The rode aboard does not reach: find shallower water, or lie to less scope knowingly and keep watch.")
 
 CAUTIONS: dict[str, Caution] = {value.code: value for value in list(globals().values()) if isinstance(value, Caution)}

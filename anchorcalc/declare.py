@@ -74,8 +74,8 @@ def told(meaning: str, *, worse: Literal["greatest", "least"] = "least", follows
 class Rule(msgspec.Struct, frozen=True):
     """A condition on named values, the same for one boat and for an array of them; it speaks only where all its values are there.
 
-    Besides inputs and results a condition may name `<input>_assumed` (the usual value was taken), `<input>_ranged` (there only where a
-    range was given) and `wind_beaufort`.
+    Besides inputs and results a condition may name `<input>_assumed` (the usual value or a stand-in was taken), `<input>_ranged` (there
+    only where a range was given) and `wind_beaufort`.
     """
 
     names: tuple[str, ...]
@@ -96,9 +96,10 @@ class Warn(Rule, frozen=True):
 
 
 class Require(Rule, frozen=True):
-    """An input that must be given when a condition holds."""
+    """An input that must be given when a condition holds, unless one of some others was."""
 
     input: str
+    unless: tuple[str, ...] = ()
 
 
 class Refuse(Rule, frozen=True):
@@ -128,9 +129,9 @@ def refuse(name: str, condition: Callable[..., Any], *, why: str, would_do: str,
     return Refuse(names=_names(condition), condition=condition, input=name, why=why, would_do=would_do, code=code)
 
 
-def require(name: str, condition: Callable[..., Any]) -> Require:
-    """Ask for an input when a condition on the values named by its parameters holds."""
-    return Require(names=_names(condition), condition=condition, input=name)
+def require(name: str, condition: Callable[..., Any], *, unless: tuple[str, ...] = ()) -> Require:
+    """Ask for an input when a condition on the values named by its parameters holds, unless one of some others was given."""
+    return Require(names=_names(condition), condition=condition, input=name, unless=unless)
 
 
 NOT_ON_THE_BOTTOM = refuse(
@@ -280,7 +281,8 @@ class Question:
         self.derives, self.one_of, self.one_of_may, self.refuses = derives, one_of, one_of_may, refuses
         self.pairs, self.requires = pairs, requires
         self.inputs = {one.name: one for one in self._inputs()}
-        self.assumable = tuple((name, f"{name}_assumed") for name, one in self.inputs.items() if one.term.usual is not None)
+        stood_in = {derivation.gives for derivation in derives if derivation.assumed}
+        self.assumable = tuple((name, f"{name}_assumed") for name, one in self.inputs.items() if one.term.usual is not None or name in stood_in)
         self.direct = tuple(name for name, one in self.inputs.items() if one.direct)
         self.fields = fields_of(results)
         named = set(self.inputs) | {field.name for field in self.fields} | {"wind_beaufort"} | {f"{name}_assumed" for name in self.inputs}

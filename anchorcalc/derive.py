@@ -1,11 +1,18 @@
 """Inputs that other inputs give, declared once for all questions that take them."""
 
+from collections.abc import Callable
+from typing import Any
+
 import msgspec
 
 from anchorcalc import cautions
-from anchorcalc.declare import Derivation, warn
-from anchorcalc.physics.geometry import rode_at_scope
+from anchorcalc.declare import Derivation, refuse, warn
+from anchorcalc.physics.arrays import somewhere
+from anchorcalc.physics.engine import pull_astern
+from anchorcalc.physics.geometry import line_angle, rode_at_scope
+from anchorcalc.physics.sizing import chain_size_by_table, line_size_by_table
 from anchorcalc.physics.wind import load_is_extrapolated, load_standard
+from anchorcalc.vocabulary import TERMS
 from anchorcalc.vocabulary.rode import MARKS_FROM
 
 RODE_ABOARD = Derivation(
@@ -39,6 +46,9 @@ ANTENNA_FROM_BOW = Derivation(
     asks_for=("antenna_from_bow",),
     assumed="GPS antenna taken to be at the stern, as far from the bow as it can be",
 )
+
+# --- loads --------------------------------------------------------------------------------------------------------------------------
+
 LOAD = Derivation(
     gives="load",
     needs=("boat_length", "wind"),
@@ -47,10 +57,74 @@ LOAD = Derivation(
     asks_for=("boat_length", "wind"),
     working=lambda s: f"standard load of {s.boat_length} of boat in {s.wind} of wind: {s.load}",
 )
+LOAD_UP = "+load +boat_length +wind +beam +current"
+LOAD_DOWN = LOAD_UP.replace("+", "-")
 EXTRAPOLATED_LOAD = (
     warn(cautions.EXTRAPOLATED, lambda *, wind, boat_length, boat_form: load_is_extrapolated(boat_length=boat_length, boat_form=boat_form)),
     warn(
         cautions.EXTRAPOLATED,
         lambda *, wind, boat_length, boat_form, beam: load_is_extrapolated(boat_length=boat_length, boat_form=boat_form, beam=beam),
     ),
+)
+PULL_ANGLE = Derivation(
+    gives="pull_angle",
+    needs=(),
+    takes=("scope",),
+    solve=lambda *, scope: line_angle(scope=scope),
+    asks_for=("scope",),
+    working=lambda s: f"a taut line at scope {s.scope} pulls at {s.pull_angle} above the seabed",
+)
+PULL = Derivation(
+    gives="pull",
+    needs=("engine_power",),
+    takes=("propeller_diameter",),
+    solve=pull_astern,
+    asks_for=("engine_power",),
+    working=lambda s: f"half of the least published bollard pull of {s.engine_power}: {s.pull} astern",
+)
+
+
+def usual_with(name: str, *needs: str) -> Derivation:
+    """Return a derivation that takes a term's usual value only where it matters: where some others are given."""
+    term = TERMS[name]
+    usual = term.code(term.usual) if isinstance(term.usual, str) else term.usual
+    return Derivation(gives=name, needs=needs, solve=lambda **_: usual, asks_for=(name,), assumed=f"{term.meaning}, not said")
+
+
+# --- sizes from a table for the boat ------------------------------------------------------------------------------------------------
+
+
+def size_by_table(name: str, *, needs: tuple[str, ...] = (), takes: tuple[str, ...] = (), when: Callable[..., Any] | None = None) -> Derivation:
+    """Return a derivation of a size from the table by length of the boat, where a condition on some other inputs holds for any row."""
+    table = {"chain_size": chain_size_by_table, "line_size": line_size_by_table}[name]
+
+    def solve(*, boat_length: Any, **others: Any) -> Any:
+        return table(boat_length=boat_length) if when is None or somewhere(when(**others)) else None
+
+    return Derivation(
+        gives=name,
+        needs=("boat_length", *needs),
+        takes=takes,
+        solve=solve,
+        asks_for=(name,),
+        assumed=f"{TERMS[name].meaning} by a table for the boat",
+    )
+
+
+CHAIN_SIZE = size_by_table("chain_size")
+LINE_SIZE = size_by_table("line_size")
+CHAIN_SIZE_IF_ANY = size_by_table("chain_size", takes=("chain",), when=lambda *, chain: chain > 0.0)
+# A longer boat pulls harder on a heavier chain: where the table's sizes stand in, a range of lengths has no end that is worse for all.
+SIZE_OF_RANGED_BOAT = tuple(
+    refuse(
+        "boat_length",
+        condition,
+        why="is a range, and the sizes that stand in from the table change within it",
+        would_do="one length, or chain_size and line_size with it,",
+        code="range_not_taken",
+    )
+    for condition in (
+        lambda *, boat_length_ranged, chain_size_assumed: chain_size_assumed,
+        lambda *, boat_length_ranged, line_size_assumed: line_size_assumed,
+    )
 )

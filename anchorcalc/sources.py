@@ -11,10 +11,13 @@ UNITS = "Exact units: international foot and pound (85 FR 62698) and nautical mi
 
 ABYC_H40 = (
     "ABYC H-40 (7/03), Table 1, design loads by length and beam, 30-knot column × wind² "
-    "[20, 30, 40, 50 ft: reproduction; other rows and beams: memory]."
+    "[20, 30, 40, 50 ft: reproduction; other rows and beams: memory]; 10 to 60 ft, one hull; seas and snatch loads left out."
 )
 BEYOND_DESIGN_TABLE = "Beyond ABYC H-40 Table 1: last row × length² or × beam; multihulls by the beams of sailing boats [own estimate]."
-WIND_DRAG = "Drag coefficient bow to wind 0.7 ± 15 % (sail): A. Grée, book on anchoring [reproduction]; 0.9 (motor, multihull) [own estimate]."
+WIND_DRAG = (
+    "Steady drag ½·1.225·wind²·area·coefficient: coefficient bow to wind 0.7 ± 15 % (sail): A. Grée, book on anchoring [reproduction]; 0.9 (motor, "
+    "multihull) [own estimate]; yawing, gusts and seas left out."
+)
 FRONTAL_AREA = "Frontal area 0.25 (sail, multihull) or 0.30 (motor) of length × beam, a third either way [own estimate]."
 USUAL_BEAM = "Usual beam length^(2/3) + 1 ft, in feet [common practice, memory]; of a multihull 0.55 of the length [own estimate]."
 UFC_CURRENT = "Drag of a stream: UFC 4-159-03, Design: Moorings (2005), eqs (16) to (19) [read]; locked screw and fullness of hull [own estimate]."
@@ -30,7 +33,10 @@ ROPE_FACTORS = (
 ROPE_STRETCH = "Stretch of worked three-strand nylon, 15 to 20 % at a fifth of its breaking load: rope handbooks [memory]."
 SHACKLE_RULE = "Shackle of unknown steel: 3·D² short tons, D in inches, old Navy rule on a formula page [read]; of two figures the lesser."
 FORGED_SHACKLE = "Forged shackle stamped to US Federal Specification RR-C-271D, as quoted in a utility's material standard [reproduction]."
-SMALL_VESSEL_CODE = "Anchor, chain and line by length: IMO-published Code of Safety for Small Commercial Vessels in the Caribbean, Annex 7 [read]."
+SMALL_VESSEL_CODE = (
+    "Anchor, chain and line by length: IMO-published Code of Safety for Small Commercial Vessels in the Caribbean, Annex 7 [read]; 6 to 24 m "
+    "(line to 14 m); windage and bottom left out."
+)
 HIGH_HOLDING_CREDIT = "A third more mass for ordinary anchors: Special Service Craft rules, part 3 ch. 5, 5.1.2 [read]; which kinds: common practice."
 UFC_HOLDING = "Holding of a pivoting fluke: UFC 4-159-03 (2005), eq. (26) [read], Table 5-3 [memory], ± 30 %; tested from 100 lb upwards."
 HOLDING_BANDS = (
@@ -38,12 +44,28 @@ HOLDING_BANDS = (
     "magazine, Anchor math and management, part 2 [read]."
 )
 HOLDING_BY_SCOPE = "Share of the flat pull by scope: D. Casey, magazine article on scope, ± 10 points [reproduction]."
+CATENARY = (
+    "Rode as two hanging lines in series, chain and line: formula of MIT course 2.019, Design of Ocean Systems, lecture 13 [read]; level bottom, "
+    "steady load; stretch, stream on the rode, seas and snatch left out."
+)
+TACKLE_PRACTICE = (
+    "Chain of a boat's length at the least, pins seized, the bitter end lashed, a second anchor, scope 3 as the least of all: common practice, "
+    "no source."
+)
+HOLDING_LEAVES_OUT = (
+    "Holding is that of one anchor, well set, steady pull, even bottom: setting, foul or layered ground, veering of the wind, seas and snatch "
+    "left out."
+)
 WINDLASS = "Windlass: IACS UR A3 (Rev. 1, 2019), 3.1.2 and 3.1.3, a rule for ships [read; continuous pull 37.5·d² N: memory]."
 MANUAL_HANDLING = "By hand up to 23 kg: load constant of the revised NIOSH lifting equation [memory]."
 ARCHIMEDES = "Weight in water: Archimedes; steel 7850, sea water 1025 kg/m³, general tables [computed]."
 BOLLARD_PULL = (
     "Bollard pull, the least of: 20 lbf a horsepower [common practice], BHP × 0.9 × 1.10/100 t from a captain's formula sheet [read], "
     "62.72·(SHP·D/12)^0.67 lbf [reproduction]; a half of it astern [memory]."
+)
+SETTING_LEAVES_OUT = (
+    "Setting pull: open three-bladed propeller, boat held, still water; good to 30 %. Slip, part throttle, folding blades and wind while setting "
+    "left out."
 )
 HALF_COSINE_TIDE = (
     "Height between low and high water as half a cosine: Australian Hydrographic Service method, good for rises and falls of 5 to 7 hours [read]."

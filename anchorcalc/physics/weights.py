@@ -187,3 +187,32 @@ def weight_in_water(*, mass: Array, density: Array = STEEL_DENSITY, water_densit
     11.94
     """
     return mass * GRAVITY * (1.0 - np.divide(water_density, density))
+
+
+def rode_weights(*, chain_size: Array | None, line_size: Array | None, line_material: Codes = NYLON_3_STRAND) -> tuple[Array, Array]:
+    """Weight in sea water of a metre of chain, by the lightest table, and of a metre of line.
+
+    Parameters
+    ----------
+    chain_size, line_size : float or array or None
+        Diameter of the wire of a link, of the rope, [m]; None: there is none, so it weighs nothing.
+    line_material : int or array of int
+        Place in ``LINE_MATERIALS``.
+
+    Returns
+    -------
+    tuple of float or array
+        Chain, line, [N/m]; below zero where the line floats.
+
+    Notes
+    -----
+    Source: ``sources.CHAIN_MASS``, ``sources.NYLON``. The lightest chain lifts first, which is the safe side for how a rode pulls.
+
+    Examples
+    --------
+    >>> [round(float(weight), 2) for weight in rode_weights(chain_size=0.008, line_size=0.0127)]
+    [11.94, 0.1]
+    """
+    mass = 0.0 if chain_size is None else chain_mass_low(chain_size=chain_size)
+    of_line = 0.0 if line_size is None else line_mass(line_size=line_size, line_material=line_material)
+    return weight_in_water(mass=mass), weight_in_water(mass=of_line, density=line_density(line_material=line_material))

@@ -4,7 +4,7 @@ import math
 from functools import cache
 from typing import Literal
 
-from anchorcalc.units.kinds import COUNT, FACTOR, RATIO, SLOPE, UNIT, Kind, Unit
+from anchorcalc.units.kinds import COUNT, FACTOR, RATIO, SIZE, SLOPE, UNIT, Kind, Unit
 
 Way = Literal["up", "down", "near", "told"]
 
@@ -61,9 +61,21 @@ def rounded_text(*, value: float, unit: Unit | None, kind: Kind, way: Way) -> st
     """Return a result as it is shown: rounded to the safe side, with its unit."""
     if not math.isfinite(value):
         return "unlimited" if value > 0 else "none"
+    if unit is not None and kind is SIZE:  # a size is a name, not a measure: 5/16 in, 8 mm
+        return with_unit(number=_trade_fraction(value=value, unit=unit.symbol) or f"{value:.3g}", unit=unit.symbol)
     if unit is not None:
         return with_unit(number=number_text(rounded(value=value, step=_step(value=value, steps=unit.steps), way=way)), unit=unit.symbol)
     return plain_text(number=number_text(rounded(value=value, step=_PLAIN_STEPS[kind.name], way=way)), kind=kind)
+
+
+def _trade_fraction(*, value: float, unit: str) -> str:
+    """Return a diameter in sixteenths of an inch as the trade writes it, 5/16; an empty text where it is none."""
+    sixteenths = round(value * 16.0)
+    if unit != "in" or abs(sixteenths - value * 16.0) > 1e-9 * sixteenths or sixteenths % 16 == 0:
+        return ""
+    whole, part = divmod(sixteenths, 16)
+    below = 16 // math.gcd(part, 16)
+    return f"{whole} {part * below // 16}/{below}" if whole else f"{part * below // 16}/{below}"
 
 
 def plain_text(*, number: str, kind: Kind) -> str:
@@ -78,7 +90,7 @@ def plain_text(*, number: str, kind: Kind) -> str:
 
 def exact_text(*, value: float, unit: str, kind: Kind) -> str:
     """Return a value with all its digits, as an input is shown."""
-    number = number_text(value)
+    number = (_trade_fraction(value=value, unit=unit) if kind is SIZE else "") or number_text(value)
     return with_unit(number=number, unit=unit) if unit else plain_text(number=number, kind=kind)
 
 
