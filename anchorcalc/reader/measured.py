@@ -39,11 +39,20 @@ def _is_no_unit(*, scan: Scan, first: Read, unit: Unit, end: int) -> bool:
         return low[first.end] != "'" and not low[end : end + 3].strip()[:1].isdigit()
     if unit.symbol == "in" and low[first.end] in " \xa0\n\t":
         return is_preposition(cased=scan.cased, low=low, at=end, value=first.value, fraction="fraction" in first.flags)
+    if unit.symbol in ("shackle", "cable") and "fraction" in first.flags:
+        return _is_size(low=low, at=first.end, value=first.value, unit=unit)
     if unit.symbol == "lb" and low.startswith(" sterling", end):
         return True
     if unit.symbol == "s" and end == first.end + 1:
         return first.value >= 10 and first.value % 10 == 0  # "the 90s"
     return False
+
+
+def _is_size(*, low: str, at: int, value: float, unit: Unit) -> bool:
+    """Say whether a fraction is the size of a shackle or a chain (`7/16 shackle`), not a length (`half a shackle`)."""
+    if value >= 1 or " of " in low[at - 4 : at + 4] or low[at - 2 : at] == " a":
+        return False
+    return unit.symbol == "shackle" or (value * 4) % 1 != 0
 
 
 def take_measured(*, scan: Scan, at: int, first: Read, unit: Unit, end: int) -> int:

@@ -13,12 +13,12 @@ from anchorcalc.reader.times import named_hour, places, time_at
 from anchorcalc.reader.unit_words import unit_at
 
 _WORDS = (
-    "zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen"
+    "zero|nought|naught|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen"
     "|twenty|thirty|fou?rty|fifty|sixty|seventy|eighty|ninety|hundred|thousand|million|half|quarter|couple|dozen"
-    "|point(?= (?:one|two|three|four|five|six|seven|eight|nine|zero)(?![a-z]))"
+    "|point(?= (?:one|two|three|four|five|six|seven|eight|nine|zero|nought)(?![a-z]))"
 )
 _A_UNIT = (
-    "an? (?=(?:f(?:oo|ee)t|met(?:re|er)|fathom|yard|inch|kilomet(?:re|er)|mile|nautical mile|light year|cable (?:off|from|away|of)|cable's|knot"
+    "an?(?:other)? (?=(?:f(?:oo|ee)t|met(?:re|er)|fathom|yard|inch|kilomet(?:re|er)|mile|nautical mile|light year|cable (?:off|from|away|of)|cable's|knot"
     "|kilo|kilogram|pound of|ounce|tonne|hour)(?![a-z]))"
 )
 _A_HUNDRED = "an? (?=(?:hundred|thousand|million|billion|dozen|half|quarter|third of|couple|eighth of|tenth of)(?![a-z]))"
@@ -29,6 +29,7 @@ _START = re.compile(
 _ORDINAL_BEGINS = frozenset("snrt")
 _ORDINAL = re.compile(r"(?:st|nd|rd|th)(?![a-z])")
 _ARTICLE = frozenset({"article"})
+_ANOTHER = frozenset({"article", "another"})
 _ONE_OR_TWO = frozenset({"article", "about", "range"})
 
 
@@ -72,13 +73,14 @@ def _take(*, scan: Scan, at: int) -> int:
 def _one_unit(*, scan: Scan, at: int) -> int:
     """Take `a fathom`, one of a unit, or `a fathom or two`."""
     begin = scan.low.index(" ", at) + 1
+    flags = _ANOTHER if begin - at > len("an ") else _ARTICLE
     found = unit_at(cased=scan.cased, low=scan.low, at=begin)
     if found is None:
         return begin
     unit, end, _ = found
     if scan.low.startswith(" or two", end):
         return add_measured(scan=scan, at=at, end=end + len(" or two"), unit=unit, ends=(1.0, 2.0), flags=_ONE_OR_TWO)
-    return take_measured(scan=scan, at=at, first=Read(1.0, end, _ARTICLE), unit=unit, end=end)
+    return take_measured(scan=scan, at=at, first=Read(1.0, end, flags), unit=unit, end=end)
 
 
 def _number(*, scan: Scan, at: int, first: Read) -> int:
@@ -88,7 +90,7 @@ def _number(*, scan: Scan, at: int, first: Read) -> int:
     if ratios is not None:
         top, end, joined = ratios
         return scan.add(kind="ratio", amount=plain_amount(kind="ratio", low=first.value, high=top), at=at, end=end, flags=first.flags | joined)
-    ratio = ratio_at(low=low, first=first)
+    ratio = ratio_at(low=low, at=at, first=first)
     if ratio is not None:
         return scan.add(kind="ratio", amount=plain_amount(kind="ratio", low=ratio.value), at=at, end=ratio.end, flags=first.flags)
     force = take_named(scan=scan, at=at, first=first)

@@ -22,6 +22,7 @@ _ISH = re.compile(r"-?ish(?![a-z])")
 _SHARE = re.compile(r"[ -](halves|thirds|quarters|fifths|eighths|tenths|twelfths|sixteenths|hundredths|thousandths)(?: of an?(?= ))?(?![a-z])")
 _PART = re.compile(r" and (?:a |one |half|quarter|three)")
 SPELLED = frozenset({"spelled"})
+_SPELLED_PART = frozenset({"spelled", "fraction"})
 _FRACTION = frozenset({"fraction"})
 _ROUGH = frozenset({"spelled", "about"})
 
@@ -70,4 +71,4 @@ def _in_words(*, low: str, at: int) -> Read | None:
     words = spelled(text=low, at=at)
     if words is None or low[words.end : words.end + 1].isalnum():
         return None
-    return Read(words.value, words.end, _ROUGH if words.rough else SPELLED)
+    return Read(words.value, words.end, _ROUGH if words.rough else SPELLED if words.value >= 1 else _SPELLED_PART)

@@ -3,16 +3,16 @@
 from functools import cache
 from typing import NamedTuple
 
-from anchorcalc.reader.between import ALL_TERMS, BETWEEN_CUES
-from anchorcalc.reader.cues import CUES
+from anchorcalc.reader.between import ALL_TERMS
 from anchorcalc.reader.fits import Fit, fit, is_size
 from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.patterns import table
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.words import FILLERS, PARTING, STOPS
 
 REACH, STEPS = 6.0, 9
 ARTICLES = frozenset("the a an my our her his their your its this that these some".split())
-_NOUN, _FOREIGN, _WRONG = 4.0, 2.0, 2.5
+_NOUN, _NAME, _FOREIGN, _WRONG = 5.0, 9.0, 2.0, 2.5
 
 
 class Spoken(NamedTuple):
@@ -35,26 +35,37 @@ class Role(NamedTuple):
     cue: tuple[int, int] = (-1, -1)
 
 
+Phrases = dict[str, list[tuple[tuple[str, ...], dict[str, float], dict[str, float]]]]
+
+
 @cache
-def _phrases() -> dict[str, list[tuple[tuple[str, ...], dict[str, float], dict[str, float]]]]:
-    """Return the phrases by their first word: words, terms of what follows, terms of what stands before."""
+def _phrases() -> Phrases:
+    """Return the phrases by their first word: words, terms of what follows, terms of what stands before.
+
+    A term without a table is known by its nouns; each term also by its own name, which no other phrase outweighs.
+    """
+    cues = table("cues")
     held: dict[tuple[str, ...], tuple[dict[str, float], dict[str, float]]] = {}
     for name, term in ALL_TERMS.items():
-        cues = [one.strip() for one in (CUES.get(name) or BETWEEN_CUES.get(name) or "").split("|") if one.strip()]
-        for cue in cues or [f"={noun} {_NOUN:.0f}" for noun in term.nouns]:
-            words = tuple(word for word in cue[1:].split() if word not in ARTICLES)
-            weight = 6.0
-            if words[-1].isdigit():
-                words, weight = words[:-1], float(words[-1])
-            behind, before = held.setdefault(words, ({}, {}))
-            if cue[0] in ">=":
-                behind[name] = max(weight, behind.get(name, 0.0))
-            if cue[0] in "<=":
-                before[name] = max(weight, before.get(name, 0.0))
-    found: dict[str, list[tuple[tuple[str, ...], dict[str, float], dict[str, float]]]] = {}
+        sides = cues.get(name) or {"beside": {str(_NOUN): term.nouns}}
+        _hold(held, name, name.replace("_", " "), "beside", _NAME)
+        for side, weights in sides.items():
+            for weight, phrases in weights.items():
+                for phrase in phrases:
+                    _hold(held, name, phrase, side, float(weight))
+    found: Phrases = {}
     for words, (behind, before) in held.items():
         found.setdefault(words[0], []).append((words, behind, before))
     return found
+
+
+def _hold(held: dict[tuple[str, ...], tuple[dict[str, float], dict[str, float]]], name: str, phrase: str, side: str, weight: float) -> None:
+    words = tuple(word for word in phrase.split() if word not in ARTICLES)
+    behind, before = held.setdefault(words, ({}, {}))
+    if side in ("before", "beside"):
+        behind[name] = max(weight, behind.get(name, 0.0))
+    if side in ("after", "beside"):
+        before[name] = max(weight, before.get(name, 0.0))
 
 
 def spoken(tokens: tuple[Token, ...]) -> list[Spoken]:

@@ -19,6 +19,7 @@ _MAYBE = re.compile(
 _MONTH_ENDS = frozenset(
     ("jan", "ary", "feb", "mar", "rch", "apr", "ril", "may", "jun", "une", "jul", "uly", "aug", "ust", "sep", "ept", "ber", "oct", "nov", "dec")
 ) | frozenset(("an.", "eb.", "ar.", "pr.", "ug.", "ep.", "ct.", "ov.", "ec."))
+_A_SLOPE = re.compile(r"\b(?:beach|slope|slopes|sloping|shelves|shelving|shore|strand|gradient|foreshore)\b")
 _FOUR = re.compile(r"(?:[01]\d|2[0-3])[0-5]\d(?![\d.,:]?\d)")
 _CLOCK_BEFORE = re.compile(
     r"(?:\b(?:at|by|until|till|til|from|since|around|about|lw|hw|low|high|before|after|tide|water|slack|time|now|and|to|eta|etd|lws|hws)[ :=(]{1,3}"
@@ -72,8 +73,9 @@ def time_at(*, text: str, low: str, at: int) -> Mention | None:
     if found:
         return _clock(text, at, found.end(), low)
     found = _CLOCK.match(low, at)
-    if found and low.startswith("1:", at) and found[0][-1].isdigit() and not _CLOCK_BEFORE.search(low, max(0, at - 12), at):
-        return None  # "1:20" is a slope, "at 1:20" a time
+    if found and low.startswith("1:", at) and found[0][-1].isdigit():
+        if _A_SLOPE.search(low, max(0, at - 30), at) or not _CLOCK_BEFORE.search(low, max(0, at - 12), at):
+            return None  # "1:20" is a slope, "at 1:20" a time
     if found:
         return _clock(text, at, found.end(), low)
     found = _DATE.match(low, at)

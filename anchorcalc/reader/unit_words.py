@@ -75,18 +75,24 @@ _TEMPERATURE_ZERO = {"°C": 273.15, "°F": 273.15 - 32 * 5 / 9, "K": 0.0}
 Spelled = dict[str, list[tuple[str, Unit]]]
 
 
+_LENGTHS = {
+    "km": ("kilometers", "kilometres", "kilometer", "kilometre", "km"), "m": ("meters", "metres", "meter", "metre", "m"), "mi": ("miles", "mile"),
+    "ft": ("feet", "foot", "ft"),
+}
+_TIMES = {"h": ("hour", "hr", "h"), "min": ("minute", "min"), "s": ("second", "sec", "s")}
 _PER = {
-    "km/h": (("kilometers", "kilometres", "kilometer", "kilometre"), ("hour", "hr", "h")),
-    "m/s": (("meters", "metres", "meter", "metre"), ("second", "sec", "s")),
-    "mph": (("miles", "mile"), ("hour", "hr", "h")),
-    "ft/s": (("feet", "foot"), ("second", "sec", "s")),
+    "km/h": ("km", "h"), "m/s": ("m", "s"), "mph": ("mi", "h"), "ft/s": ("ft", "s"), "m/min": ("m", "min"), "ft/min": ("ft", "min"), "m/h": ("m", "h"),
+    "km/s": ("km", "s"), "mi/s": ("mi", "s"),
 }
 
 
 def _spellings(unit: Unit) -> tuple[str, ...]:
-    """Return all spellings of a unit in small letters, `miles/hour` too."""
-    lengths, times = _PER.get(unit.symbol, ((), ()))
-    return tuple(one.lower() for one in (unit.symbol, *unit.spellings)) + tuple(f"{length}/{time}" for length in lengths for time in times)
+    """Return all spellings of a unit in small letters; of a speed also `miles/hour`, `mile an hour` and the like."""
+    plain = tuple(one.lower() for one in (unit.symbol, *unit.spellings))
+    if unit.symbol not in _PER:
+        return plain
+    length, time = _PER[unit.symbol]
+    return plain + tuple(f"{one}{per}{other}" for one in _LENGTHS[length] for other in _TIMES[time] for per in ("/", " per ", " a ", " an "))
 
 
 def _by_first_word() -> Spelled:
