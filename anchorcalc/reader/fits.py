@@ -5,6 +5,7 @@ from typing import Literal
 from anchorcalc.reader.mention import Mention
 from anchorcalc.units import kinds
 from anchorcalc.units.kinds import UNIT, Amount
+from anchorcalc.units.shown import tidy
 from anchorcalc.vocabulary.term import Term
 
 Fit = Literal["yes", "bare", "no", "never"]
@@ -12,6 +13,8 @@ Fit = Literal["yes", "bare", "no", "never"]
 _UNIT_KIND = {kinds.LENGTH: "length", kinds.SIZE: "length", kinds.MASS: "mass", kinds.SPEED: "speed", kinds.FORCE: "force", kinds.ANGLE: "angle",
               kinds.POWER: "power", kinds.LENGTHS: "length"}
 _MEASURED = frozenset(("length", "mass", "speed", "force", "angle", "power", "time", "volume", "temperature", "area"))
+# Units of everyday English that the vocabulary has not, in those that it has.
+_PLAIN = {"length": "m", "mass": "kg", "speed": "m/s", "force": "N", "power": "W", "angle": "deg", "time": "s"}
 _FORCE_OF_MASS = {"kg": "kgf", "lb": "lbf", "t": "tf"}
 # A bare trade fraction is a size in inches, never a length.
 _SHORT = frozenset(("depth", "rode_out", "rode_aboard", "chain", "line", "boat_length", "distance", "distance_off", "mark_interval", "marks", "beam", "other_rode_out", "other_boat_length"))
@@ -80,6 +83,9 @@ def as_given(*, term: Term, mention: Mention) -> Amount:
     """Return a quantity as the gate takes it for a term: a pull in kg or lb as a force, a trade fraction in inches."""
     amount = mention.amount
     assert isinstance(amount, Amount)
+    if amount.unit and amount.unit not in UNIT and amount.kind in _PLAIN:
+        size = UNIT[_PLAIN[amount.kind]]
+        amount = Amount(amount.kind, amount.low, amount.high, size.symbol, tidy(amount.low / size.factor), tidy(amount.high / size.factor))
     if term.kind is kinds.FORCE and amount.unit in _FORCE_OF_MASS:
         return with_unit(amount, unit=_FORCE_OF_MASS[amount.unit])
     if term.kind is kinds.FORCE and amount.kind == "mass":
@@ -87,8 +93,6 @@ def as_given(*, term: Term, mention: Mention) -> Amount:
         return Amount("force", amount.low * kilograms.factor, amount.high * kilograms.factor, "kgf", amount.low, amount.high)
     if term.kind is kinds.SIZE and is_trade_fraction(mention):
         return with_unit(amount, unit="in")
-    if term.kind is kinds.SLOPE and amount.value > 1.0:  # a beach is said as one in so many, 20:1 is no beach
-        return amount
     return amount
 
 
