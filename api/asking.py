@@ -9,6 +9,7 @@ from litestar import Request
 from litestar.handlers import HTTPRouteHandler, route
 from litestar.types import ASGIApp
 
+from anchorcalc.answering.gate import SYSTEMS
 from anchorcalc.answering.replies import Reply
 from anchorcalc.errors import Code, Fault, InputError, fault
 
@@ -20,8 +21,10 @@ from .reply import PRIVATE, PUBLIC, kept, not_modified, remember, remembered, ta
 
 TAKES = ("text", "boat", "before", "units")
 _encode = msgspec.json.Encoder().encode
-# A text or a reply that may hold a position: degrees, a hemisphere behind a number, two long decimals, or a term of place.
-_PLACE = re.compile(rb"\xc2\xb0|\d\s*(?:deg\w*)?\s*[NSEW]\b|[NSEW]\s*\d|\d\.\d{3,}|anchor_at|fixes|position|lat|lon", re.I)
+# What may hold a position: degrees, a hemisphere beside a number, two long decimals, or a term of place. It errs to the private side.
+_PLACE = re.compile(
+    rb"\xc2\xb0|\d\s*(?:deg\w*)?\s*[NSEW]\b|\b[NSEW]\s*\d|\d\.\d{3,}\D{1,4}\d+\.\d{3,}|anchor_at|fixes|\bposition|\blat|\blon(?:gitude)?\b", re.I
+)
 
 
 def asked(given: dict[str, Any]) -> Reply:
@@ -37,6 +40,8 @@ def asked(given: dict[str, Any]) -> Reply:
         for name in ("boat", "before")
         if name in given and not isinstance(given[name], dict)
     )
+    if given.get("units", "us") not in SYSTEMS:
+        faults.append(fault("units", "unknown_word", given["units"], "is no system of units", "us or metric"))
     if faults:
         raise InputError(faults)
     return ask(given["text"], **{name: given[name] for name in TAKES[1:] if name in given})

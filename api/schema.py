@@ -82,7 +82,7 @@ def _worked(question: Question) -> Schema:
     made: Schema = {}
     for name, example in zip(example_names(question), question.examples, strict=True):
         given = answer(question, example)
-        made[name] = {"summary": given.headline, "value": msgspec.to_builtins(given)}
+        made[name] = {"summary": given.headline, "value": msgspec.json.decode(msgspec.json.encode(given))}
         made[f"{name}_asked"] = {"summary": ", ".join(f"{key} {value}" for key, value in example.items())[:120], "value": dict(example)}
     return made
 

@@ -75,7 +75,7 @@ def responses() -> Schema:
     """Return every response that operations share."""
     made: Schema = {"NotModified": {"description": "The client has these bytes already.", "headers": {"ETag": {"$ref": "#/components/headers/ETag"}}}}
     for status, name in _NAMES.items():
-        example = msgspec.to_builtins(problem(status=status, faults=(_SAID[status],)))
+        example = _plain(problem(status=status, faults=(_SAID[status],)))
         made[name] = {"description": f"{TITLES[status]}.", "content": {"application/problem+json": {"schema": ref("Problem"), "example": example}}}
     made["TooManyRequests"]["headers"] = {"Retry-After": {"$ref": "#/components/headers/Retry-After"}}
     return made
@@ -91,6 +91,10 @@ def fixed_paths() -> Schema:
         "/v1/questions": _questions(),
         "/v1/questions/{question}": _question(),
     }
+
+
+def _plain(value: Any) -> Any:
+    return msgspec.json.decode(msgspec.json.encode(value))
 
 
 def _json(schema: Schema, **examples: Any) -> Schema:
@@ -153,7 +157,7 @@ def _question() -> Schema:
         "schema": _TEXT,
         "examples": {"one": {"value": "rode_to_let_out"}, "two": {"value": "swing-radius"}},
     }
-    content = _json(ref("QuestionEntry"), one=msgspec.to_builtins(entry_of("rode_to_let_out")), two=msgspec.to_builtins(entry_of("swing_radius")))
+    content = _json(ref("QuestionEntry"), one=_plain(entry_of("rode_to_let_out")), two=_plain(entry_of("swing_radius")))
     return _get(
         "question",
         "One question",

@@ -1,0 +1,1 @@
+"""The REST layer, in process and on a real server."""
