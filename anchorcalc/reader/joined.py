@@ -81,7 +81,7 @@ def compound(*, cased: str, low: str, value: float, unit: Unit, end: int) -> tup
     if unit.symbol == "deg":
         return _minutes_of_arc(low=low, value=value, end=end)
     part, after = and_a_part(text=low, at=end) if low.startswith(" and ", end) else (0.0, end)
-    if part and unit_at(cased=cased, low=low, at=after) is None:
+    if part and ((other := unit_at(cased=cased, low=low, at=after)) is None or other[2] == "in"):  # "a knot and a half in seven fathoms"
         return value + part, after
     smaller = _SMALLER.get(unit.symbol)
     found = _NEXT.match(low, end) if smaller else None

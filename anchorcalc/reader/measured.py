@@ -40,7 +40,7 @@ def _is_no_unit(*, scan: Scan, first: Read, unit: Unit, end: int) -> bool:
     if unit.symbol == "in" and low[first.end] in " \xa0\n\t":
         return is_preposition(cased=scan.cased, low=low, at=end, value=first.value, fraction="fraction" in first.flags)
     if unit.symbol in ("shackle", "cable") and "fraction" in first.flags:
-        return _is_size(low=low, at=first.end, value=first.value, unit=unit)
+        return _is_size(low=low, first=first, unit=unit)
     if unit.symbol == "lb" and low.startswith(" sterling", end):
         return True
     if unit.symbol == "s" and end == first.end + 1:
@@ -48,11 +48,12 @@ def _is_no_unit(*, scan: Scan, first: Read, unit: Unit, end: int) -> bool:
     return False
 
 
-def _is_size(*, low: str, at: int, value: float, unit: Unit) -> bool:
-    """Say whether a fraction is the size of a shackle or a chain (`7/16 shackle`), not a length (`half a shackle`)."""
-    if value >= 1 or " of " in low[at - 4 : at + 4] or low[at - 2 : at] == " a":
+def _is_size(*, low: str, first: Read, unit: Unit) -> bool:
+    """Say whether a fraction is the size of a shackle or a chain (`7/16 shackle`), not a length (`half a shackle`, `½ cable`)."""
+    quarters = (first.value * 4) % 1 == 0
+    if first.value >= 1 or low.startswith((" a ", " of "), first.end) or (quarters and "spelled" in first.flags):
         return False
-    return unit.symbol == "shackle" or (value * 4) % 1 != 0
+    return unit.symbol == "shackle" or not quarters
 
 
 def take_measured(*, scan: Scan, at: int, first: Read, unit: Unit, end: int) -> int:

@@ -13,8 +13,8 @@ from anchorcalc.reader.times import named_hour, places, time_at
 from anchorcalc.reader.unit_words import unit_at
 
 _WORDS = (
-    "zero|nought|naught|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen"
-    "|twenty|thirty|fou?rty|fifty|sixty|seventy|eighty|ninety|hundred|thousand|million|half|quarter|couple|dozen"
+    "zero|nought|naught|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen"
+    "|nineteen|twenty|thirty|fou?rty|fifty|sixty|seventy|eighty|ninety|hundred|thousand|million|half|quarter|couple|dozen"
     "|point(?= (?:one|two|three|four|five|six|seven|eight|nine|zero|nought)(?![a-z]))"
 )
 _A_UNIT = (

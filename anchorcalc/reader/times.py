@@ -73,15 +73,21 @@ def time_at(*, text: str, low: str, at: int) -> Mention | None:
     if found:
         return _clock(text, at, found.end(), low)
     found = _CLOCK.match(low, at)
-    if found and low.startswith("1:", at) and found[0][-1].isdigit():
-        if _A_SLOPE.search(low, max(0, at - 30), at) or not _CLOCK_BEFORE.search(low, max(0, at - 12), at):
-            return None  # "1:20" is a slope, "at 1:20" a time
+    if found and _is_slope(low=low, at=at, end=found.end()):
+        return None
     if found:
         return _clock(text, at, found.end(), low)
     found = _DATE.match(low, at)
     if found:
         return Mention("date", None, at, found.end(), text[at : found.end()])
     return _bare(text=text, low=low, at=at)
+
+
+def _is_slope(*, low: str, at: int, end: int) -> bool:
+    """Say whether `1:20` is a slope: it is, but for `at 1:20` where no beach was spoken of."""
+    if not low.startswith("1:", at) or not low[end - 1].isdigit():
+        return False
+    return bool(_A_SLOPE.search(low, max(0, at - 30), at)) or not _CLOCK_BEFORE.search(low, max(0, at - 12), at)
 
 
 def _bare(*, text: str, low: str, at: int) -> Mention | None:

@@ -16,6 +16,7 @@ _GENERAL: tuple[Unit, ...] = (
     Unit(symbol="league", kind="length", factor=3 * 5280 * FOOT, spellings=("leagues",)),
     Unit(symbol="hand", kind="length", factor=4 * 0.0254, spellings=("hands high",)),
     Unit(symbol="ft", kind="length", factor=FOOT, spellings=("footer", "footers", "feeter")),
+    Unit(symbol="lb", kind="mass", factor=POUND, spellings=("pounder", "pounders")),
     Unit(symbol="mg", kind="mass", factor=1e-6, spellings=("milligram", "milligrams", "milligramme", "milligrammes")),
     Unit(symbol="stone", kind="mass", factor=14 * POUND, spellings=("stones",)),
     Unit(symbol="ton", kind="mass", factor=2000 * POUND, spellings=("tons",)),
@@ -62,7 +63,7 @@ _GENERAL: tuple[Unit, ...] = (
     "fahrenheit", "° f")),
     Unit(symbol="K", kind="temperature", factor=1.0, spellings=("kelvin", "kelvins")),
 )
-_NEVER = frozenset(["ch", "cv", "#", "hand"])  # another word in most texts
+_NEVER = frozenset(["ch", "cv", "hand"])  # another word in most texts
 _OTHER = frozenset(
     ["rpm", "revs", "v", "volt", "volts", "amp", "amps", "ah", "wh", "kwh", "hz", "khz", "mhz", "ghz", "hpa", "mb", "mbar", "millibar",
     "millibars", "bar", "bars", "psi", "pa", "kpa", "mpa", "kb", "gb", "tb", "px", "pt", "people", "persons", "crew", "boats", "anchors"]
@@ -76,8 +77,8 @@ Spelled = dict[str, list[tuple[str, Unit]]]
 
 
 _LENGTHS = {
-    "km": ("kilometers", "kilometres", "kilometer", "kilometre", "km"), "m": ("meters", "metres", "meter", "metre", "m"), "mi": ("miles", "mile"),
-    "ft": ("feet", "foot", "ft"),
+    "km": ("kilometers", "kilometres", "kilometer", "kilometre", "km"), "m": ("meters", "metres", "meter", "metre", "m"),
+    "mi": ("miles", "mile"), "ft": ("feet", "foot", "ft"),
 }
 _TIMES = {"h": ("hour", "hr", "h"), "min": ("minute", "min"), "s": ("second", "sec", "s")}
 _PER = {
@@ -110,8 +111,8 @@ def _by_first_word() -> Spelled:
     return found
 
 
-_FIRST = re.compile(r"[a-zµ]+(?:/[a-z]+)?(?:[²³]|[23](?!\d))?|°[cf](?![a-z])|°|'|\"")
-_AT = re.compile(r"(?:[ \xa0\t\n]{1,2}|-)?([a-zµ]+(?:/[a-z]+)?(?:[²³]|[23](?!\d))?|°[cf](?![a-z])|°|''|'|\")")
+_FIRST = re.compile(r"[a-zµ]+(?:/[a-z]+)?(?:[²³]|[23](?!\d))?|°[cf](?![a-z])|°|'|\"|#")
+_AT = re.compile(r"(?:[ \xa0\t\n]{1,2}|-)?([a-zµ]+(?:/[a-z]+)?(?:[²³]|[23](?!\d))?|°[cf](?![a-z])|°|''|'|\"|#(?!\d))")
 _CASED = {"n": "N", "w": "W", "ps": "PS", "k": "K", "mn": "MN"}
 BY_WORD = _by_first_word()
 INCH = EXACT["in"][0]

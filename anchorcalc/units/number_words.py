@@ -3,12 +3,11 @@
 import re
 from typing import NamedTuple
 
-ONES = {
-    word: number for number, word in enumerate(
-        ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen", "fourteen",
-        "fifteen", "sixteen", "seventeen", "eighteen", "nineteen"]
-    )
-}
+_COUNTED = (
+    "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen",
+    "sixteen", "seventeen", "eighteen", "nineteen",
+)
+ONES = {word: number for number, word in enumerate(_COUNTED)} | {"nought": 0, "naught": 0}
 TENS = {
     "twenty": 20, "thirty": 30, "forty": 40, "fourty": 40, "fifty": 50, "sixty": 60, "seventy": 70, "eighty": 80, "ninety": 90,
 }
@@ -223,7 +222,8 @@ def _point(words: _Words, value: float) -> float:
 def _share(words: _Words, value: float) -> float | None:
     """`three quarters of a`, `three eighths`: a share, where the plural of a part follows."""
     part, _ = words.peek()
-    if part not in PARTS or value != int(value) or value < 1 or not (part.endswith("s") or value == 1):
+    plural = part.endswith("s") or part in ("quarter", "eighth", "sixteenth")  # "three quarter inch"
+    if part not in PARTS or value != int(value) or value < 1 or not (plural or value == 1):
         return None
     words.take()
     _of_a(words)

@@ -7,7 +7,7 @@ changing its length, so that every offset in it is an offset in the text itself.
 import re
 import unicodedata
 
-_SPACES = " \u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000"
+_SPACES = "\xa0\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000"
 _SAME = {
     **dict.fromkeys(map(ord, _SPACES), "\xa0"),
     **dict.fromkeys(map(ord, "−﹣－‐‑"), "-"),

@@ -13,6 +13,7 @@ from hypothesis import strategies as st
 from anchorcalc.reader.quantities import DIMENSIONS, find_quantities, mentions
 from anchorcalc.units.clock import Clock, clock_text
 from anchorcalc.units.kinds import Amount
+from anchorcalc.units.numbers import plain
 from anchorcalc.units.position import Position, position_text
 
 CASES = [msgspec.json.decode(line) for line in (Path(__file__).parent / "quantities.jsonl").read_text(encoding="utf-8").splitlines()]
@@ -92,6 +93,14 @@ def test_quantity_carries_si_and_both_ends() -> None:
     assert (only.value, only.unit, only.dimension) == (3.0, "fathom", "length")
     assert only.si == only.low == pytest.approx(3 * 1.8288, abs=1e-12)
     assert only.high == pytest.approx(4 * 1.8288, abs=1e-12)
+
+
+def test_plain_writing_keeps_every_offset_and_leaves_plain_signs_alone() -> None:
+    assert plain("５–６ ｍ, a metre") == "5–6 m, a metre"
+    every_sign = "".join(map(chr, range(0x30000)))
+    assert len(plain(every_sign)) == len(every_sign)
+    ascii_signs = every_sign[:128]
+    assert plain(ascii_signs + "é") == ascii_signs + "é"
 
 
 ANY = st.text(max_size=80)
