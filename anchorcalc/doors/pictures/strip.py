@@ -1,0 +1,118 @@
+"""The marks along a rode: the one to stop at, and the plan of what water each serves."""
+
+from typing import Any
+
+from anchorcalc.answering.replies import Answer
+from anchorcalc.doors.pictures import glyphs
+from anchorcalc.doors.pictures.scale import read, result, said, si
+from anchorcalc.doors.pictures.sheet import CHAIN, DANGER, DEEP, INK, LEFT, PAPER, RIGHT, ROPE, WATER, Sheet, num
+
+ROW, MOST_ROWS, ROLLER = 22.0, 18, 44.0
+
+
+def mark_to_stop_at(answer: Answer) -> Sheet:
+    """Draw the last marks of the rode at the roller."""
+    about = "The rode led past the roller: its marks, and how far it runs out. The letters in the picture stand in the key that follows."
+    sheet = Sheet(headline=answer.headline, about=about)
+    sheet.open(height=120.0)
+    y, out = sheet.top + 62.0, answer.results.rode_out.si
+    places = mark_places(answer)
+    reached = [(number, place) for number, place in enumerate(places, start=1) if place <= out * (1.0 + 1e-9)]
+    beyond = places[len(reached)] if len(reached) < len(places) else out * 1.1
+    start = reached[-4][1] if len(reached) > 4 else 0.0
+    per_metre = (RIGHT - LEFT - 60.0) / (beyond - start) / 1.06
+
+    def x(place: float) -> float:
+        return LEFT + 28.0 + (place - start) * per_metre
+
+    _rope(sheet, y=y, joint=x(_chain_out(answer)), left=LEFT + (0.0 if start > 0.0 else 28.0))
+    if start == 0.0:
+        glyphs.anchor(sheet, LEFT + 28.0, y)
+    for number, place in [*((len(reached) + 1, beyond) for _ in places[len(reached) : len(reached) + 1]), *reached]:
+        if place >= start:
+            _tab(sheet, x(place), y, number, stop=number == round(si(result(answer, "stop_at"))))
+    at = x(out)
+    sheet.line(at, sheet.top, at, sheet.bottom, stroke=DANGER, width=1.6, dash="6 3 1.5 3")
+    sheet.mark(at, sheet.bottom - 30.0, f"rode out, at the roller: {answer.results.rode_out.shown}", toward=(-1, 0))
+    last = f"past mark {answer.results.mark.shown}: {answer.results.past.shown}" if reached else f"no mark reached yet; out: {answer.results.past.shown}"
+    sheet.mark((x(reached[-1][1] if reached else start) + at) / 2.0, y, last, toward=(0, -1))
+    if (to_next := result(answer, "to_next")) is not None and to_next.si > 0.0:
+        sheet.mark((at + x(beyond)) / 2.0, y, f"short of the next mark: {to_next.shown}", toward=(0, -1))
+    for note in _notes(answer):
+        sheet.note(note)
+    return sheet
+
+
+def _notes(answer: Answer) -> list[str]:
+    stop, scope = result(answer, "stop_at"), result(answer, "scope_there")
+    counted = f"Marks count from {'the end of the chain' if answer.read.marks_from.value == 'chain_end' else 'the anchor'}."
+    if stop is None:
+        return ["There is no mark at or beyond that length.", counted]
+    return [f"Stop at mark {stop.shown}{f': scope {scope.shown} there' if scope is not None else ''}.", counted]
+
+
+def mark_places(answer: Answer) -> list[float]:
+    """Return where the marks lie along the rode from the anchor, [m], up to the first that is beyond what is out."""
+    start = si(read(answer, "chain")) if answer.read.marks_from.value == "chain_end" else 0.0
+    if (marks := read(answer, "marks")) is not None:
+        return [start + one for one in marks.si]
+    interval, count = answer.read.mark_interval.si, round(answer.results.mark.si)
+    return [start + one * interval for one in range(1, count + 2)]
+
+
+def _chain_out(answer: Answer) -> float:
+    return min(si(read(answer, "chain")), float(answer.results.rode_out.si))
+
+
+def _rope(sheet: Sheet, *, y: float, joint: float, left: float) -> None:
+    """Draw the rode across: chain up to the joint, line beyond."""
+    joint = min(max(joint, left), RIGHT)
+    sheet.line(joint, y, RIGHT, y, stroke=ROPE, width=3.0)
+    if joint > left:
+        sheet.line(left, y, joint, y, stroke=CHAIN, width=4.0, dash="4 1.5")
+
+
+def _tab(sheet: Sheet, x: float, y: float, number: int, *, stop: bool) -> None:
+    """Draw a rag on the rode with its number; that of the mark to stop at is filled."""
+    ink, paper = (PAPER, DANGER) if stop else (INK, PAPER)
+    wide = 10.0 + 3.5 * len(str(number))
+    sheet.box(x - wide / 2.0, y - 2.0, x + wide / 2.0, y + 18.0, fill=paper, stroke=DANGER if stop else INK, width=1.2)
+    sheet.text(x, y + 13.0, str(number), anchor="middle", fill=ink, bold=stop)
+
+
+# --- the plan -----------------------------------------------------------------------------------------------------------------------
+
+
+def mark_plan(answer: Answer) -> Sheet:
+    """Draw the rode hung up by its anchor as a lead line: a row for each mark, a bar for the water that it serves."""
+    about = "A row for each mark of the rode, from the anchor up: its number, the rode out there, and the deepest water at high water that it serves."
+    sheet = Sheet(headline=answer.headline, about=about, spoken=True)
+    plan = answer.results.plan
+    every = -(-len(plan) // MOST_ROWS) or 1
+    rows = [row for at, row in enumerate(plan) if (len(plan) - 1 - at) % every == 0]
+    sheet.open(height=ROW * (len(rows) + 1) + 12.0)
+    heads = sheet.top + 16.0
+    for x, head, anchor in ((LEFT + 8.0, "mark", "start"), (LEFT + 102.0, "rode out", "end"), (LEFT + 114.0, "deepest at high water", "start")):
+        sheet.text(x, heads, head, anchor=anchor, bold=True)
+    most = max((row.deepest_depth.si for row in rows), default=0.0)
+    sheet.line(LEFT + 24.0, heads + 8.0, LEFT + 24.0, sheet.bottom, stroke=ROPE, width=2.2)
+    for at, row in enumerate(rows):
+        _row(sheet, row, y=heads + ROW * (at + 1), part=row.deepest_depth.si / most if most > 0.0 else 0.0)
+    if every > 1:
+        sheet.note(f"Every {_ordinal(every)} mark is drawn.")
+    sheet.note(f"At a scope of {said(answer.read.scope)}, bow height {said(answer.read.bow_height)}.")
+    return sheet
+
+
+def _ordinal(number: int) -> str:
+    return {2: "second", 3: "third"}.get(number, f"{number}th")
+
+
+def _row(sheet: Sheet, row: Any, *, y: float, part: float) -> None:
+    wide = 10.0 + 3.5 * len(row.mark.shown)
+    sheet.box(LEFT + 24.0 - wide / 2.0, y - 9.0, LEFT + 24.0 + wide / 2.0, y + 7.0, fill=PAPER, stroke=INK, width=1.2)
+    sheet.text(LEFT + 24.0, y + 3.5, row.mark.shown, anchor="middle")
+    sheet.text(LEFT + 102.0, y + 3.5, row.rode_out.shown, anchor="end")
+    bar = part * (RIGHT - LEFT - 114.0 - 58.0)
+    sheet.path(f"M{num(LEFT + 114.0)} {num(y - 6.0)}h{num(bar)}v12h{num(-bar)}Z", fill=WATER, stroke=DEEP)
+    sheet.text(LEFT + 119.0 + bar, y + 3.5, row.deepest_depth.shown)
