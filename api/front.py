@@ -2,12 +2,14 @@
 
 import logging
 import re
+import sys
 from secrets import token_hex
 from time import perf_counter
+from typing import Any
 
 import msgspec
 from litestar.enums import ScopeType
-from litestar.types import ASGIApp, HTTPScope, Message, Receive, Scope, Send
+from litestar.types import ASGIApp, HTTPScope, Message
 
 from anchorcalc.errors import Fault, fault
 
@@ -53,11 +55,15 @@ class Front:
         self.buckets = Buckets(per_minute=options.rate_per_minute) if options.rate_per_minute else None
         self.counts = Counts() if options.metrics else None
         self.watched = options.access_log or options.metrics
+        if options.access_log and not _access.handlers:
+            _access.addHandler(logging.StreamHandler(sys.stdout))
+            _access.setLevel(logging.INFO)
+            _access.propagate = False
         self.any_origin = "*" in options.cors_origins
         self.origins = frozenset(one.encode() for one in options.cors_origins)
 
-    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
-        """Answer a request; lifespan goes straight through."""
+    async def __call__(self, scope: Any, receive: Any, send: Any) -> None:
+        """Answer a request; lifespan goes straight through. (Each framework types ASGI in its own way: any will do here.)"""
         if scope["type"] != ScopeType.HTTP:
             await self.inner(scope, receive, send)
             return

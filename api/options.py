@@ -10,7 +10,7 @@ class Options(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=T
 
     cors_origins: tuple[str, ...] = ("*",)  # who may read answers from a web page; empty: nobody
     docs: bool = True  # serve /docs
-    access_log: bool = False  # a line of JSON a request to the logger `anchorcalc_api.access`
+    access_log: bool = False  # a line of JSON a request, to standard output (or what the logger `anchorcalc_api.access` was given)
     metrics: bool = False  # serve /metrics for Prometheus
     rate_per_minute: int = 0  # requests a client and minute, in each worker; 0: no limit
     most_query: int = 8192  # bytes of a query

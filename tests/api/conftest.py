@@ -26,5 +26,5 @@ def client(app: Front) -> Iterator[httpx.Client]:
 @pytest.fixture(scope="session")
 def server() -> Iterator[Server]:
     """A server process of its own, on a free port."""
-    with served(log_access="true", metrics="true", body_seconds="1.5") as found:
+    with served(access_log="true", metrics="true", body_seconds="1.5") as found:
         yield found

@@ -28,10 +28,10 @@ class _InProcess(httpx.BaseTransport):
         """Answer a request."""
 
         async def answered() -> httpx.Response:
-            response = await self.inner.handle_async_request(request)
-            return httpx.Response(
-                response.status_code, headers=response.headers, stream=httpx.ByteStream(b"".join([part async for part in response.stream]))
-            )
+            async with httpx.AsyncClient(transport=self.inner) as client:
+                response = await client.send(request, stream=True)
+                body = b"".join([part async for part in response.aiter_raw()])
+            return httpx.Response(response.status_code, headers=response.headers, stream=httpx.ByteStream(body))
 
         return asyncio.run(answered())
 

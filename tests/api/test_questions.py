@@ -6,7 +6,7 @@ import httpx
 import msgspec
 import pytest
 from jsonschema import Draft202012Validator
-from referencing import Registry, Resource
+from referencing import Registry
 from referencing.jsonschema import DRAFT202012
 
 import anchorcalc
@@ -21,7 +21,7 @@ QUESTIONS = pytest.mark.parametrize("question", catalogue(), ids=lambda one: one
 
 def validator(schema: dict[str, Any]) -> Draft202012Validator:
     """Return a validator of a schema that may refer to components of the document."""
-    registry: Registry[Any] = Registry().with_resource("urn:document", Resource(contents=document(), specification=DRAFT202012))
+    registry: Registry[Any] = Registry().with_resource("urn:document", DRAFT202012.create_resource(document()))
     located = msgspec.json.decode(msgspec.json.encode(schema).replace(b'"#/', b'"urn:document#/'))
     return Draft202012Validator(located, registry=registry)
 
