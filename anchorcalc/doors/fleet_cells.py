@@ -53,7 +53,7 @@ class Reader:
     def __init__(self, term: Term, *, unit: Unit | None, comma: bool = False) -> None:
         self.term, self.unit = term, unit
         self.comma = comma and term.kind not in (*_LISTS, WORD, FLAG, CLOCK)
-        self.plain_numbers = unit is not None and term.kind is not LENGTHS or term.kind in (RATIO, SLOPE)
+        self.plain_numbers = (unit is not None and term.kind is not LENGTHS) or term.kind in (RATIO, SLOPE)
         self._remembered: dict[Any, Taken | Fault | None] = {}
 
     def cells(self, values: Any) -> Cells:
@@ -228,10 +228,10 @@ class Reader:
             seconds = np.array([one.low.seconds if one else 0.0 for one in takens])[index]
             forms = np.array([FORMS.index(one.low.form) if one else 0 for one in takens])[index]
             return Cells(state=state, low=seconds, key=forms, said=said)
-        dtype = np.int64 if kind is WORD else np.bool_ if kind is FLAG else np.float64
-        ends = [np.array([getattr(one, end) if one else 0 for one in takens], dtype=dtype)[index] for end in ("low", "high")]
+        dtype: Any = np.int64 if kind is WORD else np.bool_ if kind is FLAG else np.float64
+        low, high = (np.array([getattr(one, end) if one else 0 for one in takens], dtype=dtype)[index] for end in ("low", "high"))
         beaufort = np.array([bool(one and one.beaufort) for one in takens])[index] if self.term.name == "wind" else False
-        return Cells(state=state, low=ends[0], high=ends[1] if np.any(state == RANGED) else None, said=said, beaufort=beaufort)
+        return Cells(state=state, low=low, high=high if np.any(state == RANGED) else None, said=said, beaufort=beaufort)
 
 
 def _state(one: Taken | Fault | None) -> int:

@@ -10,7 +10,6 @@ import pyarrow as pa
 from anchorcalc.doors.fleet_cells import Column
 from anchorcalc.doors.fleet_results import Coded, Results
 from anchorcalc.errors import TableError, fault
-from anchorcalc.units.kinds import COUNT
 
 _KINDS = "a dict of arrays, or a pandas, polars or pyarrow table"
 
@@ -120,6 +119,3 @@ def _plain_part(part: Coded | Column) -> Column:
     if isinstance(part, Coded):
         return part.plain()
     return np.array([False, True, None], dtype=object)[part] if part.dtype == np.int8 else part
-
-
-__all__ = ["COUNT", "Table", "arrow", "joined"]

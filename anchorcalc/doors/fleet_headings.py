@@ -10,7 +10,7 @@ import msgspec
 
 from anchorcalc.answering.gate import SYSTEMS
 from anchorcalc.catalogue import catalogue
-from anchorcalc.declare import Field, Question
+from anchorcalc.declare import Question
 from anchorcalc.errors import Fault, InputError, TableError, fault
 from anchorcalc.units.kinds import LENGTH, UNIT, Kind, Unit, symbols_of, units_spelled
 from anchorcalc.units.shown import unit_of
@@ -77,7 +77,7 @@ def _wanted(question: Question) -> str:
     return f"columns such as {', '.join(names[:4])}"
 
 
-def _unit_said(name: str, column: str, said: str | None) -> Unit | None | Fault:
+def _unit_said(name: str, column: str, said: str | None) -> Unit | Fault | None:
     if said is None:
         return None
     kind = TERMS[name].kind
@@ -133,7 +133,7 @@ def _named(question: Question, found: dict[str, Heading], near: list[Fault], giv
     of_results: dict[str, Unit | None] = {}
     for field in question.fields:
         unit = None if field.many else _unit_of_result(field.kind, system, length)
-        names[field.name], of_results[field.name] = _free(_stem(field), taken) + (f" [{unit.symbol}]" if unit else ""), unit
+        names[field.name], of_results[field.name] = _free(field.name, taken) + (f" [{unit.symbol}]" if unit else ""), unit
     return Headings(
         inputs=found,
         system=system,
@@ -143,10 +143,6 @@ def _named(question: Question, found: dict[str, Heading], near: list[Fault], giv
         problem=_free("problem", taken),
         near_misses=tuple(near),
     )
-
-
-def _stem(field: Field) -> str:
-    return field.name
 
 
 def _free(name: str, taken: set[str]) -> str:

@@ -60,7 +60,7 @@ class Results:
     def refuse(self, rows: Any, faults: Sequence[Fault], count: int) -> None:
         """Say what is wrong with rows."""
         self.problems.codes[rows] = self.problems.place(BETWEEN_FAULTS.join(str(one) for one in faults))
-        self.kinds.update({code: count for code in {one.code for one in faults}})
+        self.kinds.update(dict.fromkeys({one.code for one in faults}, count))
         self.refused += count
 
     # --- answers --------------------------------------------------------------------------------------------------------------------
@@ -109,7 +109,7 @@ class Results:
         rules = self.question.cautions
         said, bits = np.zeros(count, dtype=np.int64), 0
         for place, rule in enumerate(rules):
-            where = np.asarray(rule.holds(values))
+            where: Any = np.asarray(rule.holds(values))
             if where.ndim and corners:
                 where = where.any(axis=-1)
             if where.ndim:
@@ -167,7 +167,7 @@ def _of_row(value: Any, place: int, count: int) -> Any:
 
 def _clock_codes(column: Coded, seconds: Column, rows: Any, like: Clock | Callable[[int], Clock]) -> Column:
     codes = np.zeros(seconds.size, dtype=np.int32)
-    there = np.flatnonzero(~np.isnan(seconds))
+    there = np.flatnonzero(np.isfinite(seconds))
     if callable(like):
         places = np.arange(seconds.size)[there] if isinstance(rows, slice) else rows[there]
         codes[there] = [column.place(_shown(float(seconds[one]), like(int(row)))) for one, row in zip(there, places, strict=True)]

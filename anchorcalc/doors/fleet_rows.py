@@ -29,6 +29,7 @@ from anchorcalc.doors.fleet_headings import Headings
 from anchorcalc.doors.fleet_results import Results
 from anchorcalc.errors import Fault, cut
 from anchorcalc.units.kinds import CLOCK
+from anchorcalc.units.quantity import Origin
 from anchorcalc.vocabulary import TERMS
 
 Rows = slice | Column
@@ -116,7 +117,7 @@ class Group:
         faults: list[tuple[Any, Fault]] = [(True, one) for one in constant]
         for condition, one in shortfalls(self.question, self.admitted, refused):
             where = self._rows_where(condition)
-            if where is True or where is not False and where.any():
+            if where is True or (where is not False and where.any()):
                 faults.append((where, one))
         if self.faulty or any(where is True for where, _ in faults):
             self._refuse(faults, np.ones(self.count, dtype=bool), results)
@@ -164,7 +165,7 @@ class Group:
 
     def _rows_where(self, condition: Any) -> Any:
         """Return in which rows a condition holds (at any corner); a plain answer where it is the same for all."""
-        where = np.asarray(condition)
+        where: Any = np.asarray(condition)
         if where.ndim == 0:
             return bool(where)
         where = where.any(axis=-1) if self.admitted.ranges else where
@@ -199,7 +200,9 @@ class Group:
 
     def _text(self, name: str, row: int, place: int) -> str:
         """Return what one row gave for an input, or what stands in for it, as its single call would show it."""
-        origins = {one: origin for one, origin in self.admitted.origins.items() if origin != "assumed" and one not in self._derived()}
+        origins: dict[str, Origin] = {
+            one: origin for one, origin in self.admitted.origins.items() if origin != "assumed" and one not in self._derived()
+        }
         if origins.get(name) == "asked":
             return self._taken(name, row).text
         if name in origins:

@@ -1,0 +1,138 @@
+"""Parquet and JSON lines, in and out, batch by batch."""
+
+from collections.abc import Iterator
+from typing import Any, BinaryIO
+
+import msgspec
+import pyarrow as pa
+from pyarrow import parquet
+
+from anchorcalc.doors.fleet_csv import Stream
+from anchorcalc.errors import FileError, fault
+
+PARQUET_ROWS = 131_072
+JSON_ROWS = 16_384
+LINE_AT_MOST = 1 << 20  # bytes of one line of JSON
+
+
+class ParquetSource:
+    """A Parquet file, read row group by row group."""
+
+    comma = False
+    dialect = None
+
+    def __init__(self, file: Any, *, where: str) -> None:
+        self.where = where
+        try:
+            self._file = parquet.ParquetFile(file)
+        except (pa.ArrowInvalid, OSError) as error:
+            raise FileError([fault("table", "unreadable", where, f"is no Parquet file ({error})", "a .parquet file")]) from error
+        self.columns = self._file.schema_arrow.names
+        self.rows = self._file.metadata.num_rows
+
+    def batches(self) -> Iterator[Any]:
+        """Yield the rows as record batches; of an empty file one without rows."""
+        try:
+            yield from self._file.iter_batches(batch_size=PARQUET_ROWS)
+        except (pa.ArrowInvalid, OSError) as error:
+            raise FileError([fault("table", "unreadable", self.where, f"cannot be read on ({error})", "a whole .parquet file")]) from error
+        if not self.rows:
+            yield pa.RecordBatch.from_arrays([pa.array([], field.type) for field in self._file.schema_arrow], schema=self._file.schema_arrow)
+
+
+class ParquetSink:
+    """A Parquet file, written batch by batch."""
+
+    def __init__(self, file: BinaryIO) -> None:
+        self.file = file
+        self._writer: Any = None
+
+    def write(self, batch: Any, *, results: int) -> None:
+        """Write a record batch."""
+        if self._writer is None:
+            self._writer = parquet.ParquetWriter(self.file, batch.schema)
+        self._writer.write_batch(batch)
+
+    def close(self) -> None:
+        """Write the footer."""
+        if self._writer is not None:
+            self._writer.close()
+
+
+class JsonSource:
+    """JSON lines: an object a line, terms and values."""
+
+    comma = False
+    dialect = None
+
+    def __init__(self, stream: Stream, *, where: str) -> None:
+        self.where, self._stream = where, stream
+        first = next(self.batches_of(stream.look(lines=1).split(b"\n", 1)[:1], 1), [])
+        self.columns = list(first[0]) if first else []
+
+    def batches(self) -> Iterator[list[dict[str, Any]]]:
+        """Yield the rows as objects."""
+        yield from self.batches_of(self._lines(), JSON_ROWS)
+
+    def batches_of(self, lines: Any, most: int) -> Iterator[list[dict[str, Any]]]:
+        """Yield objects read from lines, so many at once."""
+        decoder = msgspec.json.Decoder(dict[str, Any])
+        rows: list[dict[str, Any]] = []
+        for number, line in enumerate(lines, start=1):
+            if not line.strip():
+                continue
+            try:
+                rows.append(decoder.decode(line))
+            except msgspec.MsgspecError as error:
+                why = f"has a line that is no JSON object (line {number}: {error})"
+                raise FileError([fault("table", "unreadable", self.where, why, '{"depth": "12 ft"}, an object a line')]) from error
+            if len(rows) >= most:
+                yield rows
+                rows = []
+        if rows:
+            yield rows
+
+    def _lines(self) -> Iterator[bytes]:
+        rest = b""
+        while part := self._stream.read(1 << 20):
+            *lines, rest = (rest + part).split(b"\n")
+            yield from lines
+            if len(rest) > LINE_AT_MOST:
+                raise FileError([fault("table", "too_long", self.where, "has a line of more than 1 MB", "an object a line")])
+        yield rest
+
+
+class JsonSink:
+    """JSON lines, written batch by batch."""
+
+    def __init__(self, file: BinaryIO) -> None:
+        self.file = file
+
+    def write(self, batch: Any, *, results: int) -> None:
+        """Write rows, or a record batch; of the answer's columns what is not there is left out."""
+        rows = batch if isinstance(batch, list) else _rows(batch, results)
+        self.file.write(msgspec.json.Encoder(enc_hook=str).encode_lines(rows))
+
+    def close(self) -> None:
+        """Nothing is left to write."""
+
+
+def _rows(batch: Any, results: int) -> list[dict[str, Any]]:
+    names = batch.schema.names
+    own, added = names[: len(names) - results], set(names[len(names) - results :])
+    return [{name: value for name, value in row.items() if name not in added or value is not None} for row in batch.to_pylist()] if own else []
+
+
+def as_texts(rows: list[dict[str, Any]], columns: list[str], *, where: str) -> Any:
+    """Return objects as a record batch of texts, for a file that has columns."""
+    for row in rows:
+        for name in row:
+            if name not in columns:
+                why = f"has a name that the first line has not ({name[:60]})"
+                raise FileError([fault("table", "unreadable", where, why, "all names in the first line, or a .jsonl file to write to")])
+    arrays = [pa.array([_text(row.get(name)) for row in rows], pa.string()) for name in columns]
+    return pa.RecordBatch.from_arrays(arrays, names=columns)
+
+
+def _text(value: Any) -> str | None:
+    return value if value is None or isinstance(value, str) else msgspec.json.encode(value).decode()
