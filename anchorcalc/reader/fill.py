@@ -6,6 +6,7 @@ from typing import Any
 from anchorcalc import cautions
 from anchorcalc.declare import Question
 from anchorcalc.reader.fits import with_unit
+from anchorcalc.reader.guess import place_unclaimed
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading, reading_of
 from anchorcalc.reader.sentence import Sentence
@@ -25,6 +26,7 @@ def filled(*, sentence: Sentence, question: Question, system: str | None, earlie
     _units(reading, system=system, earlier=earlier)
     _sounder(reading, boat=boat, earlier=earlier)
     settle_tide(reading)
+    place_unclaimed(reading, known=frozenset((*earlier, *boat)))
     for name, mention in reading.parts.items():
         reading.leave(mention, name if name in TERMS else None)
     return reading

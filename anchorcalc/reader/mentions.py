@@ -18,8 +18,8 @@ _WORDS = (
     "|point(?= (?:one|two|three|four|five|six|seven|eight|nine|zero|nought)(?![a-z]))"
 )
 _A_UNIT = (
-    "an?(?:other)? (?=(?:f(?:oo|ee)t|met(?:re|er)|fathom|yard|inch|kilomet(?:re|er)|mile|nautical mile|light year|cable (?:off|from|away|of)|cable's|knot"
-    "|kilo|kilogram|pound of|ounce|tonne|hour)(?![a-z]))"
+    "an?(?:other)? (?=(?:f(?:oo|ee)t|met(?:re|er)|fathom|yard|inch|kilomet(?:re|er)|mile|nautical mile|light year|cable (?:off|from|away|of)|cable's"
+    "|knot|kilo|kilogram|pound of|ounce|tonne|hour)(?![a-z]))"
 )
 _A_HUNDRED = "an? (?=(?:hundred|thousand|million|billion|dozen|half|quarter|third of|couple|eighth of|tenth of)(?![a-z]))"
 _FORCE = r"(?:f|bft)\.?[ -]?\d\d?(?![a-z0-9]|[.,]\d)"

@@ -17,6 +17,10 @@ def joined(tokens: list[Token]) -> list[Token]:
     at = 0
     while at < len(tokens):
         token = tokens[at]
+        if _pronoun(tokens, at):
+            found.append(token._replace(word="one", mention=None))
+            at += 1
+            continue
         made = _made(tokens, at) if token.mention is not None or token.word in ("half", "quarter") else None
         if made is None:
             found.append(token)
@@ -29,6 +33,15 @@ def joined(tokens: list[Token]) -> list[Token]:
 
 def _made(tokens: list[Token], at: int) -> tuple[Token, int] | None:
     return _o_clock(tokens, at) or _one_in(tokens, at) or _and_a_rest(tokens, at)
+
+
+def _pronoun(tokens: list[Token], at: int) -> bool:
+    """Say whether a `one` is no number: `this one has`, `which one`."""
+    mention = tokens[at].mention
+    return mention is not None and mention.text.lower() == "one" and _word(tokens, at - 1) in _WHICH_ONE if at else False
+
+
+_WHICH_ONE = frozenset("this that which each the new old last big small at every no any some other someone first right wrong type ones another".split())
 
 
 def _word(tokens: list[Token], at: int) -> str:

@@ -82,8 +82,8 @@ _LENGTHS = {
 }
 _TIMES = {"h": ("hour", "hr", "h"), "min": ("minute", "min"), "s": ("second", "sec", "s")}
 _PER = {
-    "km/h": ("km", "h"), "m/s": ("m", "s"), "mph": ("mi", "h"), "ft/s": ("ft", "s"), "m/min": ("m", "min"), "ft/min": ("ft", "min"), "m/h": ("m", "h"),
-    "km/s": ("km", "s"), "mi/s": ("mi", "s"),
+    "km/h": ("km", "h"), "m/s": ("m", "s"), "mph": ("mi", "h"), "ft/s": ("ft", "s"), "m/min": ("m", "min"), "ft/min": ("ft", "min"),
+    "m/h": ("m", "h"), "km/s": ("km", "s"), "mi/s": ("mi", "s"),
 }
 
 

@@ -1,0 +1,76 @@
+"""A text that goes on from an exchange before: which question it means, and what a lone quantity fills."""
+
+import re
+from collections.abc import Mapping
+from typing import Any
+
+from anchorcalc.answering.gate import admit
+from anchorcalc.answering.taking import Taken
+from anchorcalc.catalogue import question as question_named
+from anchorcalc.declare import Question
+from anchorcalc.doors.exchange import Before
+from anchorcalc.errors import InputError
+from anchorcalc.reader.fits import as_given, fit, is_size
+from anchorcalc.reader.intent import Weighed, weigh
+from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.reading import Reading
+from anchorcalc.units import kinds
+from anchorcalc.vocabulary import TERMS
+
+_OPENERS = re.compile(
+    r"^ (?:(?:and|so|then|or|but|okay|oh|right|hm|now|well|,|no) )*(?:(?:what about|what if|how about|make that|make it|same with|same but|same boat but|say|instead|what of|if|suppose|with|for|at|in|once|when) )?")
+_ASKS = re.compile(r"(?<= )(?:how|what|which|when|where|will|is|are|do|does|can|should|would|am|has)(?= )")
+_STRONG = 9.0
+
+
+def question_meant(line: str, before: Before | None) -> tuple[Question | None, list[Weighed]]:
+    """Return the question that a line of words asks, where an exchange before may have named it."""
+    weighed = weigh(line)
+    if before is None:
+        return (question_named(weighed[0].question) if weighed else None), weighed
+    rest = _OPENERS.sub(" ", line, count=1)
+    again = weigh(rest)
+    if again and again[0].weight >= _STRONG and (_ASKS.search(rest) or rest == line):
+        return question_named(again[0].question), again
+    return question_named(before.question), again
+
+
+def fill_lone(reading: Reading, *, before: Before, known: Mapping[str, Any], boat: Mapping[str, Any] | None) -> None:
+    """Let a lone quantity fill the first input that is missing, else replace the one earlier input that it can mean."""
+    loose = [mention for mention, term in reading.aside if term is None and mention.kind in _LOOSE]
+    if len(loose) != 1 or reading.asked or reading.bare:
+        return
+    mention = loose[0]
+    name = _first_missing(reading.question, mention, before=before, boat=boat) or _only_earlier(reading.question, mention, known)
+    if name is None:
+        return
+    reading.aside = [(one, term) for one, term in reading.aside if one is not mention]
+    if fit(term=TERMS[name], mention=mention) == "bare":
+        reading.bare[name] = mention
+    else:
+        reading.asked[name] = mention.text if TERMS[name].kind is kinds.CLOCK else as_given(term=TERMS[name], mention=mention)
+
+
+_LOOSE = frozenset(("length", "speed", "mass", "force", "angle", "power", "ratio", "clock", "number"))
+
+
+def _first_missing(question: Question, mention: Mention, *, before: Before, boat: Mapping[str, Any] | None) -> str | None:
+    missing = list(before.missing)
+    try:
+        admit(question, {}, boat=boat, before=before.inputs)
+        return None
+    except InputError as error:
+        missing += [one.input for one in error.faults if one.code == "missing"]
+    if missing:
+        missing += [name for group in question.one_of for name in group if name not in before.inputs]
+    for name in dict.fromkeys(missing):
+        if name in question.inputs and fit(term=TERMS[name], mention=mention) == "yes":
+            return name
+    return None
+
+
+def _only_earlier(question: Question, mention: Mention, known: Mapping[str, Taken]) -> str | None:
+    fitting = [name for name in known if name in question.inputs and fit(term=TERMS[name], mention=mention) in ("yes", "bare")]
+    if is_size(mention):
+        fitting = [name for name in fitting if TERMS[name].kind is kinds.SIZE]
+    return fitting[0] if len(fitting) == 1 else None

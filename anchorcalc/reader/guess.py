@@ -1,0 +1,80 @@
+"""Quantities that no word claims: the one place that is left for them, or a question back."""
+
+from collections.abc import Iterable
+
+from anchorcalc.reader.fits import fit
+from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.reading import Reading
+from anchorcalc.reader.sentence import Token
+from anchorcalc.units import kinds
+from anchorcalc.units.kinds import Amount
+from anchorcalc.vocabulary import TERMS
+
+# Words between which a quantity stands on its own, so that nothing else is meant by it than what is still wanting.
+_LEFT = frozenset(", . ; : ? ! \n ( – - and with in for at on about around is of say plus are i it she her there here boat a only just now like then or also got the".split(" ")) | {"", "<length>"}
+_RIGHT = frozenset(", . ; : ? ! \n ) – - and with in for at on now here there plus or but is to what how will do does she then can".split(" ")) | {"", "<length>"}
+MEASURED = frozenset(("length", "speed", "mass", "force", "angle", "power"))
+_TERM_KINDS = frozenset((kinds.LENGTH, kinds.SIZE, kinds.SPEED, kinds.MASS, kinds.FORCE, kinds.ANGLE, kinds.POWER))
+
+
+def unclaimed(reading: Reading) -> list[Mention]:
+    """Return the measured quantities that were left aside without a term."""
+    return [mention for mention, term in reading.aside if term is None and mention.kind in MEASURED]
+
+
+def open_for(reading: Reading, mention: Mention, *, known: Iterable[str], need: str | None = None) -> list[str]:
+    """Return the inputs of the question that a quantity could be and that are still open."""
+    held = {*reading.asked, *reading.bare, *reading.open_terms, *known}
+    found = []
+    for name, one in reading.question.inputs.items():
+        if name in held or one.term.kind not in _TERM_KINDS or (need is not None and one.need != need):
+            continue
+        if fit(term=one.term, mention=mention) == "yes" and isinstance(mention.amount, Amount) and not one.term.out_of_bounds(value=mention.amount.low):
+            found.append(name)
+    return _alternatives_closed(reading, found, held)
+
+
+def _alternatives_closed(reading: Reading, found: list[str], held: set[str]) -> list[str]:
+    """Leave out what another group of alternatives has made needless."""
+    groups = reading.question.one_of
+    closed = {name for group in groups for other in groups if other is not group and all(one in held for one in other) for name in group}
+    return [name for name in found if name not in closed]
+
+
+def stands_alone(tokens: tuple[Token, ...], mention: Mention) -> bool:
+    """Say whether a quantity stands between signs or small words, with no noun of its own."""
+    at = next((place for place, token in enumerate(tokens) if token.start == mention.start and token.mention is not None), -1)
+    if at < 0:
+        return False
+    left = tokens[at - 1].word if at else ""
+    right = tokens[at + 1].word if at + 1 < len(tokens) else ""
+    return left in _LEFT and right in _RIGHT
+
+
+def place_unclaimed(reading: Reading, *, known: frozenset[str]) -> None:
+    """Give a quantity that stands alone the one required input that is left for it."""
+    wanted = _wanted(reading, known)
+    alone = [one for one in unclaimed(reading) if stands_alone(reading.sentence.tokens, one)]
+    for mention in alone:
+        options = [name for name in open_for(reading, mention, known=known) if name in wanted]
+        rivals = [other for other in alone if other is not mention and other.kind == mention.kind and other.amount != mention.amount]
+        if len(options) == 1 and not rivals:
+            reading.asked[options[0]] = mention.amount
+            reading.aside = [(one, term) for one, term in reading.aside if one is not mention]
+
+
+def _wanted(reading: Reading, known: frozenset[str]) -> set[str]:
+    """Return the inputs that must be given and are not."""
+    question, held = reading.question, {*reading.asked, *reading.bare, *known}
+    derivable = {one.gives for one in question.derives if all(name in held for name in one.needs)}
+    wanted = {name for name, one in question.inputs.items() if one.need == "asked" and name not in held and name not in derivable}
+    for one in question.derives:
+        if one.gives in wanted and one.gives not in one.asks_for:
+            wanted |= set(one.needs)
+            wanted.discard(one.gives)
+    if question.one_of and not question.one_of_may and not any(all(name in held for name in group) for group in question.one_of):
+        wanted |= {name for group in question.one_of for name in group if name not in held}
+    return wanted
+
+
+__all__ = ["TERMS", "open_for", "place_unclaimed", "stands_alone", "unclaimed"]
