@@ -285,7 +285,8 @@ class Question:
         self.assumable = tuple((name, f"{name}_assumed") for name, one in self.inputs.items() if one.term.usual is not None or name in stood_in)
         self.direct = tuple(name for name, one in self.inputs.items() if one.direct)
         self.fields = fields_of(results)
-        named = set(self.inputs) | {field.name for field in self.fields} | {"wind_beaufort"} | {f"{name}_assumed" for name in self.inputs}
+        named = set(self.inputs) | {field.name for field in self.fields} | {f"{name}_assumed" for name in self.inputs}
+        named |= {"wind_beaufort"} if "wind" in self.inputs else set()
         self.cautions = tuple(rule for rule in (*COMMON_WARNINGS, *cautions) if set(rule.names) <= named)
 
     def _inputs(self) -> Iterator[Input]:

@@ -80,7 +80,7 @@ class Builder:
             self.shown[field.name] = self.exact[field.name] = word
             return word
         number = float(value)
-        if math.isnan(number):
+        if math.isnan(number) or (field.kind is CLOCK and math.isinf(number)):  # no moment, or none in this tide
             return None
         if field.kind is CLOCK:
             return self._clock(field, number)

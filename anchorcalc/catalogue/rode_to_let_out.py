@@ -103,7 +103,7 @@ QUESTION = Question(
         "rode_out": "+depth +bow_height +tide_rise +scope",
         "total_height": "+depth +bow_height +tide_rise",
         "line_out": "+depth +bow_height +tide_rise +scope -chain",
-        "enough": "-depth -bow_height -tide_rise -scope +rode_aboard -reserve",
-        "scope_possible": "-depth -bow_height -tide_rise +rode_aboard -reserve",
+        "enough": "-depth -bow_height -tide_rise -scope +rode_aboard +chain +line -reserve",
+        "scope_possible": "-depth -bow_height -tide_rise +rode_aboard +chain +line -reserve",
     },
 )

@@ -52,7 +52,7 @@ def solve(
     )
     return {
         "veer": veer,
-        "veer_by": np.where(np.equal(veer, LATER), moment, np.nan),
+        "veer_by": np.select([np.equal(veer, LATER), np.equal(veer, NOW)], [moment, np.nan], np.inf),  # of a range the earliest counts
         "tide_rise": tide_rise,
         "rode_at_high_water": rode_at_scope(height=depth + bow_height + tide_rise, scope=least_scope),
     }
