@@ -12,19 +12,19 @@ from anchorcalc.reader.scan import Scan, plain_amount
 from anchorcalc.reader.times import named_hour, places, time_at
 from anchorcalc.reader.unit_words import unit_at
 
-_WORDS = (
-    "zero|nought|naught|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen"
-    "|nineteen|twenty|thirty|fou?rty|fifty|sixty|seventy|eighty|ninety|hundred|thousand|million|half|quarter|couple|dozen"
+_WORDS = (  # one to nineteen, the tens, hundred and so on, by first letter: the search tries them at every word of a text
+    "zero|n(?:ought|aught|ine(?:teen|ty)?|oon)|one|t(?:wo|h(?:ree|irteen|irty|ousand)|en|welve|wenty)|f(?:our(?:teen)?|ive|ifteen|ou?rty|ifty)"
+    "|s(?:ix(?:teen|ty)?|even(?:teen|ty)?)|e(?:ight(?:een|y)?|leven)|h(?:undred|alf)|mi(?:llion|dday|dnight)|quarter|couple|dozen"
     "|point(?= (?:one|two|three|four|five|six|seven|eight|nine|zero|nought)(?![a-z]))"
 )
 _A_UNIT = (
-    "an?(?:other)? (?=(?:f(?:oo|ee)t|met(?:re|er)|fathom|yard|inch|kilomet(?:re|er)|mile|nautical mile|light year|cable (?:off|from|away|of)|cable's"
+    "(?:other)? (?=(?:f(?:oo|ee)t|met(?:re|er)|fathom|yard|inch|kilomet(?:re|er)|mile|nautical mile|light year|cable (?:off|from|away|of)|cable's"
     "|knot|kilo|kilogram|pound of|ounce|tonne|hour)(?![a-z]))"
 )
-_A_HUNDRED = "an? (?=(?:hundred|thousand|million|billion|dozen|half|quarter|third of|couple|eighth of|tenth of)(?![a-z]))"
+_A_HUNDRED = " (?=(?:hundred|thousand|million|billion|dozen|half|quarter|third of|couple|eighth of|tenth of)(?![a-z]))"
 _FORCE = r"(?:f|bft)\.?[ -]?\d\d?(?![a-z0-9]|[.,]\d)"
 _START = re.compile(
-    rf"(?<![a-z0-9_])(?:\.?\d|{_FORCE}|(?:{_WORDS}|noon|midday|midnight)(?![a-z])|{_A_HUNDRED}|{_A_UNIT})|[¼½¾⅐-⅞]|(?<=[0-9'\" ]x)\d"
+    rf"(?<![a-z0-9_])(?:\.?\d|{_FORCE}|(?:{_WORDS})(?![a-z])|an?(?:{_A_HUNDRED}|{_A_UNIT}))|[¼½¾⅐-⅞]|(?<=[0-9'\" ]x)\d"
 )
 _ORDINAL_BEGINS = frozenset("snrt")
 _ORDINAL = re.compile(r"(?:st|nd|rd|th)(?![a-z])")
