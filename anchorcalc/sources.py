@@ -31,6 +31,10 @@ ROPE_FACTORS = (
     "and break tests of a sailing consumer magazine [read]."
 )
 ROPE_STRETCH = "Stretch of worked three-strand nylon, 15 to 20 % at a fifth of its breaking load: rope handbooks [memory]."
+STRENGTH_LEAVES_OUT = (
+    "Strength of sound gear only, metric chain 6 to 16 mm, inch chain 1/4 to 5/8, rope 1/4 to 1 1/8 in: wear, rust, chafe, swivels, cleat and snatch "
+    "left out; of a size between two rows the weaker counts."
+)
 SHACKLE_RULE = "Shackle of unknown steel: 3·D² short tons, D in inches, old Navy rule on a formula page [read]; of two figures the lesser."
 FORGED_SHACKLE = "Forged shackle stamped to US Federal Specification RR-C-271D, as quoted in a utility's material standard [reproduction]."
 SMALL_VESSEL_CODE = (
@@ -57,6 +61,10 @@ HOLDING_LEAVES_OUT = (
     "left out."
 )
 WINDLASS = "Windlass: IACS UR A3 (Rev. 1, 2019), 3.1.2 and 3.1.3, a rule for ships [read; continuous pull 37.5·d² N: memory]."
+WEIGHING_LEAVES_OUT = (
+    "Weighing: rode straight up and down, steady wind; the pull that breaks a set anchor out, mud on it, friction beyond the 70 %, seas and "
+    "snatch left out."
+)
 MANUAL_HANDLING = "By hand up to 23 kg: load constant of the revised NIOSH lifting equation [memory]."
 ARCHIMEDES = "Weight in water: Archimedes; steel 7850, sea water 1025 kg/m³, general tables [computed]."
 BOLLARD_PULL = (

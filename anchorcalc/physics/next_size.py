@@ -4,7 +4,7 @@ import numpy as np
 
 from anchorcalc.physics.arrays import Array
 from anchorcalc.physics.codes import G30, NYLON_3_STRAND, Codes
-from anchorcalc.physics.lookup import SAME_SIZE, least_size
+from anchorcalc.physics.lookup import SAME_SIZE, Rows, least_size, row_at_or_above
 from anchorcalc.physics.strength import INCH_CHAIN_LOADS, METRIC_CHAIN_LOADS, line_working_load, shackle_working_load
 from anchorcalc.physics.tables import chain, rope, shackle
 
@@ -99,6 +99,33 @@ def shackle_size_for(*, load: Array, inch: Array = False) -> Array:
     sizes = (shackle.METRIC_SIZES, shackle.INCH_SIZES)
     metric_size, inch_size = (least_size(sizes=size, strengths=np.asarray(shackle_working_load(shackle_size=size)), load=load) for size in sizes)
     return np.where(inch, inch_size, metric_size)[()]
+
+
+def no_size_down(*, size: Array, present: Array, sizes: Rows) -> Array:
+    """Size to change to, which is never thinner than the present one.
+
+    Parameters
+    ----------
+    size : float or array
+        Smallest size sold whose working load meets the load, [m]; nan where none does.
+    present : float or array
+        Size that there is, [m].
+    sizes : array
+        Sizes sold, rising, [m].
+
+    Returns
+    -------
+    float or array
+        The greater of `size` and the first size sold that is not under `present`, [m]; nan where there is none.
+
+    Examples
+    --------
+    >>> float(no_size_down(size=0.008, present=0.011, sizes=chain.METRIC_SIZES))
+    0.011
+    """
+    row = row_at_or_above(sizes=sizes, size=present)
+    not_under = np.where(row < len(sizes), sizes[np.minimum(row, len(sizes) - 1)], np.nan)
+    return np.maximum(size, not_under)
 
 
 def chain_is_outside_table(*, chain_size: Array) -> Array:

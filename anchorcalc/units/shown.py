@@ -62,20 +62,22 @@ def rounded_text(*, value: float, unit: Unit | None, kind: Kind, way: Way) -> st
     if not math.isfinite(value):
         return "unlimited" if value > 0 else "none"
     if unit is not None and kind is SIZE:  # a size is a name, not a measure: 5/16 in, 8 mm
-        return with_unit(number=_trade_fraction(value=value, unit=unit.symbol) or f"{value:.3g}", unit=unit.symbol)
+        return _trade_size(value=value, unit=unit.symbol) or with_unit(number=f"{value:.3g}", unit=unit.symbol)
     if unit is not None:
         return with_unit(number=number_text(rounded(value=value, step=_step(value=value, steps=unit.steps), way=way)), unit=unit.symbol)
     return plain_text(number=number_text(rounded(value=value, step=_PLAIN_STEPS[kind.name], way=way)), kind=kind)
 
 
-def _trade_fraction(*, value: float, unit: str) -> str:
-    """Return a diameter in sixteenths of an inch as the trade writes it, 5/16; an empty text where it is none."""
-    sixteenths = round(value * 16.0)
-    if unit != "in" or abs(sixteenths - value * 16.0) > 1e-9 * sixteenths or sixteenths % 16 == 0:
+def _trade_size(*, value: float, unit: str) -> str:
+    """Return a diameter in inches as the trade names it: in sixteenths 5/16 in, in whole millimetres 8 mm; an empty text where it is neither."""
+    sixteenths, millimetres = round(value * 16.0), round(value * 25.4)
+    if unit != "in":
         return ""
-    whole, part = divmod(sixteenths, 16)
-    below = 16 // math.gcd(part, 16)
-    return f"{whole} {part * below // 16}/{below}" if whole else f"{part * below // 16}/{below}"
+    if abs(sixteenths - value * 16.0) < 1e-9 * sixteenths:
+        whole, part = divmod(sixteenths, 16)
+        below = 16 // math.gcd(part, 16)
+        return " ".join(filter(None, (f"{whole}" if whole else "", f"{part * below // 16}/{below}" if part else "", "in")))
+    return f"{millimetres} mm" if abs(millimetres - value * 25.4) < 5e-4 else ""
 
 
 def plain_text(*, number: str, kind: Kind) -> str:
@@ -90,7 +92,9 @@ def plain_text(*, number: str, kind: Kind) -> str:
 
 def exact_text(*, value: float, unit: str, kind: Kind) -> str:
     """Return a value with all its digits, as an input is shown."""
-    number = (_trade_fraction(value=value, unit=unit) if kind is SIZE else "") or number_text(value)
+    if kind is SIZE and (named := _trade_size(value=value, unit=unit)):
+        return named
+    number = number_text(value)
     return with_unit(number=number, unit=unit) if unit else plain_text(number=number, kind=kind)
 
 
