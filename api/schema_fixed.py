@@ -45,7 +45,8 @@ PARAMETERS: Schema = {
         "in": "query",
         "required": False,
         "description": "Terms and values of the boat, as JSON: they lie under what the query says itself; what a question does not take is left out.",
-        "content": {"application/json": {"schema": ref("Boat"), "example": {"bow_height": "4 ft"}}},
+        "schema": {"type": "string", "contentMediaType": "application/json", "contentSchema": ref("Boat")},
+        "example": '{"bow_height": "4 ft"}',
     },
     "units": {
         "name": "units",
@@ -196,7 +197,7 @@ def _ask() -> Schema:
         "in": "query",
         "required": False,
         "description": f"{before['description']} As JSON.",
-        "content": {"application/json": {"schema": before}},
+        "schema": {"type": "string", "contentMediaType": "application/json", "contentSchema": before},
     }
     boat: Schema = {"$ref": "#/components/parameters/boat"}
     units: Schema = {"$ref": "#/components/parameters/units"}

@@ -63,21 +63,24 @@ def _number(kind: str) -> Schema:
 
 
 def _position() -> Schema:
-    named = _object(("latitude", "longitude"), latitude=_NUMBER, longitude=_NUMBER)
     return {
         "description": "A position: a text, latitude and longitude in degrees (north and east positive), or a position of an earlier answer.",
-        "anyOf": [_TEXT, _PAIR, _object(("value",), value={"anyOf": [_TEXT, _PAIR, named]}), named],
+        "anyOf": [_TEXT, _PAIR, _object(("value",), value={"anyOf": [_TEXT, _PAIR]})],
     }
 
 
 def _fixes() -> Schema:
-    fix = _object(("at", "position"), at=_TEXT, position=ref("PositionInput"))
-    pair = {"type": "array", "minItems": 2, "maxItems": 2}
-    several = {"type": "array", "minItems": 1, "maxItems": 20_000, "items": {"anyOf": [fix, pair]}}
+    pair = {"type": "array", "items": {}, "minItems": 2, "maxItems": 2, "description": "A time and a position."}
+    several = {"type": "array", "minItems": 1, "maxItems": 20_000, "items": {"anyOf": [ref("FixInput"), pair]}}
     return {
         "description": "Where the boat has been: times with positions, as a text (`AT POSITION; AT POSITION`) or a list.",
         "anyOf": [_LONG_TEXT, several, _object(("value",), value=several)],
     }
+
+
+def _fix() -> Schema:
+    named = _object(("latitude", "longitude"), latitude=_NUMBER, longitude=_NUMBER)
+    return _object(("at", "position"), at=_TEXT, position={"anyOf": [_TEXT, _PAIR, named]}) | {"description": "Where the boat was, and when."}
 
 
 def _lengths() -> Schema:
@@ -101,6 +104,7 @@ def input_components() -> dict[str, Schema]:
         "ClockInput": clock,
         "PositionInput": _position(),
         "FixesInput": _fixes(),
+        "FixInput": _fix(),
         "LengthsInput": _lengths(),
         "FlagInput": {"description": "Yes or no.", "anyOf": [flag, flag_text, _object(("value",), value={"anyOf": [flag, flag_text]})]},
         "Units": {"type": "string", "enum": ["us", "metric"], "description": "How the answer is shown; else as the question was put."},

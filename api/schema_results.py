@@ -30,7 +30,7 @@ def result_components() -> dict[str, Schema]:
         _say_results(made, one)
         _say_read(made[f"{camel(one.name)}Read"])
     _say_read(made["ReadSoFar"])
-    made["Caution"]["properties"]["code"] |= {"description": f"A code that never changes; more may come. Now: {', '.join(sorted(CAUTIONS))}."}
+    made["Caution"]["properties"]["code"] |= {"description": "A code that never changes; more may come.", "x-codes": sorted(CAUTIONS)}
     return made | _unions(questions)
 
 
