@@ -34,7 +34,8 @@ _NOT_INCHES = re.compile(
     r"|about|around|between|at|from|with|under \d|front|place|case|hand|here|there|one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen"
     r"|twenty|mud|muddy|sand|sandy|clay|rocks?|rocky|gravel|weed|grass|soft|hard|good|bad|shallow|deep water|water|depths?|feet|met(?:er|re)s?"
     r"|fathoms|winds?|gusts|waves|calm|heavy|strong|fresh|light|gales?|conditions|north|south|east|west|winter|summer|january|february|march|april"
-    r"|june|july|august|september|october|november|december)\b)"
+    r"|june|july|august|september|october|november|december|question|stock|number|fact|town|harbou?r|port|sight|tow|use|service|reserve|bed|need|store"
+    r"|progress)\b)"
 )
 _A_NAME = re.compile(r" [A-Z][a-z]{2}")  # "in Hollow Haven"
 _INCHES = re.compile(

@@ -39,13 +39,11 @@ def _is_no_unit(*, scan: Scan, first: Read, unit: Unit, end: int) -> bool:
         return low[first.end] != "'" and not low[end : end + 3].strip()[:1].isdigit()
     if unit.symbol == "in" and low[first.end] in " \xa0\n\t":
         return is_preposition(cased=scan.cased, low=low, at=end, value=first.value, fraction="fraction" in first.flags)
-    if unit.symbol in ("shackle", "cable") and "fraction" in first.flags:
+    if unit.symbol in ("shackle", "cable") and "fraction" in first.flags and low[end - 1] != "t":
         return _is_size(low=low, first=first, unit=unit)
-    if unit.symbol == "lb" and low.startswith(" sterling", end):
-        return True
-    if unit.symbol == "s" and end == first.end + 1:
-        return first.value >= 10 and first.value % 10 == 0  # "the 90s"
-    return False
+    if unit.symbol in _ELSEWHERE:
+        return _is_another_word(low=low, at=first.end, end=end, unit=unit)
+    return unit.symbol == "lb" and low.startswith(" sterling", end)
 
 
 def _is_size(*, low: str, first: Read, unit: Unit) -> bool:
@@ -54,6 +52,30 @@ def _is_size(*, low: str, first: Read, unit: Unit) -> bool:
     if first.value >= 1 or low.startswith((" a ", " of "), first.end) or (quarters and "spelled" in first.flags):
         return False
     return unit.symbol == "shackle" or not quarters
+
+
+# Words that are units only where the text around them says so: shots of chain, horses of an engine, knots of speed.
+_ELSEWHERE = frozenset(["shackle", "hp", "kn", "s"])
+_OF_CHAIN = re.compile(
+    r"\b(?:chain|cables?|rode|decks?|anchor\w*|water|veer\w*|out|scope|hawse\w*|let|fathoms?|depth|deep|bitter|windlass|wind|roller|mud)\b"
+)
+_OF_AN_ENGINE = re.compile(r"\b(?:prop\w*|engine|outboard|motor|astern|diesel|inboard|full|back\w*|rpm|revs|pull|boat)\b")
+_TIED = re.compile(r"\b(?:ties?|tied|tying)\b")
+_IN_A_ROPE = re.compile(
+    r" (?:in|on|along) (?:the|my|our|a) (?:line|rope|rode|warp|cord|string|lead)\b| every (?:\d|one\b|two\b|five\b|ten\b|fathom|metre|meter)"
+)
+
+
+def _is_another_word(*, low: str, at: int, end: int, unit: Unit) -> bool:
+    """Say whether `shots`, `horses`, `knots` or `second` behind a number is no unit here."""
+    word, around = low[at:end].strip(" -"), low[max(0, at - 60) : end + 60]
+    if unit.symbol == "s":
+        return (end == at + 1 and low[at - 1] == "0") or low.startswith(("-hand", " hand"), end)  # "the 90s"; "second-hand"
+    if word.startswith("shot"):
+        return _OF_CHAIN.search(around) is None
+    if word.startswith("horse") and len(word) < len("horsepower"):
+        return _OF_AN_ENGINE.search(around) is None
+    return word == "knots" and (_TIED.search(low, max(0, at - 20), at) is not None or _IN_A_ROPE.match(low, end) is not None)
 
 
 def take_measured(*, scan: Scan, at: int, first: Read, unit: Unit, end: int) -> int:

@@ -22,7 +22,7 @@ class FoundQuantity(msgspec.Struct, frozen=True, kw_only=True):
     """A quantity found in a text: the number as written and its unit, the same in SI, and where it stands.
 
     `value` and `si` are the low end where a range was said; `low` and `high` (SI) are equal where none was. `start` and `end` are
-    offsets in the text.
+    offsets in the text. A plain `ton` is read as the short ton of 2000 lb, a month and a year as the mean ones.
     """
 
     value: float

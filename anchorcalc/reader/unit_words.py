@@ -18,8 +18,8 @@ _GENERAL: tuple[Unit, ...] = (
     Unit(symbol="ft", kind="length", factor=FOOT, spellings=("footer", "footers", "feeter")),
     Unit(symbol="lb", kind="mass", factor=POUND, spellings=("pounder", "pounders")),
     Unit(symbol="mg", kind="mass", factor=1e-6, spellings=("milligram", "milligrams", "milligramme", "milligrammes")),
-    Unit(symbol="stone", kind="mass", factor=14 * POUND, spellings=("stones",)),
-    Unit(symbol="ton", kind="mass", factor=2000 * POUND, spellings=("tons",)),
+    Unit(symbol="stone", kind="mass", factor=14 * POUND, spellings=("st.",)),
+    Unit(symbol="ton", kind="mass", factor=2000 * POUND, spellings=("tons",)),  # the short ton, flagged: it may be another
     Unit(symbol="carat", kind="mass", factor=0.0002, spellings=("carats",)),
     Unit(symbol="km/s", kind="speed", factor=1000.0, spellings=("kilometers per second", "kilometres per second", "kilometers a second",
     "km per second")),
