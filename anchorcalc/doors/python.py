@@ -11,6 +11,7 @@ from anchorcalc.answering.answer import answer as answer_question
 from anchorcalc.answering.replies import Answer, Cannot, Needs, Reply, Unclear, answer_class
 from anchorcalc.catalogue import catalogue, question
 from anchorcalc.declare import Question
+from anchorcalc.doors.pictures import PICTURES
 from anchorcalc.errors import DecodeError, InputError, fault
 
 _BESIDE = ("boat", "units")
@@ -207,7 +208,7 @@ def entry_of(name: str) -> QuestionEntry:
 
 def has_picture(name: str) -> bool:
     """Say whether there is a picture of a question's answers."""
-    return False
+    return name in PICTURES
 
 
 def questions() -> tuple[QuestionEntry, ...]:

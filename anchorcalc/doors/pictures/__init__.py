@@ -20,4 +20,12 @@ PICTURES: dict[str, str] = {
     "two_anchor_load": "forces",
     "true_depth": "hull",
     "shallowest_anchorage": "hull",
+    "pull_at_anchor": "hanging",
+    "rode_for_flat_pull": "hanging",
+    "wind_load": "bars",
+    "holding": "bars",
+    "setting_pull": "bars",
+    "weigh_anchor": "bars",
+    "anchor_size": "bars",
+    "chain_and_line": "bars",
 }

@@ -5,7 +5,7 @@ from anchorcalc.doors.pictures import glyphs
 from anchorcalc.doors.pictures.scale import Scale, length_unit, read, result, said, scale_bar, si
 from anchorcalc.doors.pictures.sheet import DEEP, LEFT, RIGHT, ROPE, SAND, SAND_LINE, WATER, Sheet
 
-MOST_HEIGHT, SKY, BELOW = 190.0, 44.0, 34.0
+MOST_HEIGHT, SKY, BELOW = 190.0, 44.0, 56.0
 SHORE = 0.12  # of the picture is dry land at high water, or a boat's length where there is no anchor to draw
 
 
@@ -22,7 +22,9 @@ def bow_and_stern(answer: Answer) -> Sheet:
     bow = stern + length
     glyphs_flip = Scale(scale.x(bow), scale.y(0.0), scale.per_metre)
     _boat(sheet, glyphs_flip, bow_height=si(read(answer, "bow_height")), length=length)
-    sheet.line(scale.x(stern), scale.y(0.5 * si(read(answer, "bow_height"))), scale.x(-land * 0.6), scale.y(land * 0.6 / slope), stroke=ROPE, width=1.6)
+    sheet.line(
+        scale.x(stern), scale.y(0.5 * si(read(answer, "bow_height"))), scale.x(-land * 0.6), scale.y(land * 0.6 / slope), stroke=ROPE, width=1.6
+    )
     if result(answer, "anchor_distance") is not None:
         sheet.line(scale.x(bow), scale.y(si(read(answer, "bow_height"))), scale.x(anchor), scale.y(-anchor / slope), stroke=ROPE, width=2.2)
         glyphs.anchor(sheet, scale.x(anchor), scale.y(-anchor / slope), toward=3.1415927)
@@ -73,7 +75,12 @@ class _Mirrored(Scale):
 def _letter(sheet: Sheet, scale: Scale, answer: Answer, *, stern: float, bow: float, anchor: float, slope: float) -> None:
     results, bow_height = answer.results, si(read(answer, "bow_height"))
     sheet.mark(scale.x(0.0), scale.y(0.0), f"water's edge now; the beach falls {said(answer.read.slope)}", toward=(-1, -1))
-    sheet.mark(scale.x(stern), scale.y(-0.5 * stern / slope), f"stern: {results.stern_distance.shown} from the edge, {results.water_at_stern.shown} of water there now", toward=(0, 1))
+    sheet.mark(
+        scale.x(stern),
+        scale.y(-0.5 * stern / slope),
+        f"stern: {results.stern_distance.shown} from the edge, {results.water_at_stern.shown} of water there now",
+        toward=(0, 1),
+    )
     sheet.mark(scale.x(bow), scale.y(bow_height), f"bow: boat of {said(answer.read.boat_length)}", toward=(0, -1))
     if (distance := result(answer, "anchor_distance")) is not None:
         sheet.mark(scale.x((bow + anchor) / 2.0), scale.y((bow_height - anchor / slope) / 2.0), f"bow rode: {results.bow_rode.shown}", toward=(1, -1))
@@ -84,5 +91,3 @@ def _letter(sheet: Sheet, scale: Scale, answer: Answer, *, stern: float, bow: fl
         sheet.note(f"Long dashes: high water, {said(answer.read.tide_rise)} up. Dots: low water, {said(answer.read.tide_fall)} down.")
     if results.too_steep and result(answer, "anchor_distance") is not None:
         sheet.note("The rode aboard does not reach.")
-
-

@@ -37,9 +37,7 @@ def boat_from_above(sheet: Sheet, scale: Scale, *, bow: Point, length: float, he
     half = (beam or 0.34 * length) / 2.0
     shape = ((0.0, 0.0), (-0.14, 0.62), (-0.34, 0.95), (-0.55, 1.0), (-1.0, 0.78), (-1.0, -0.78), (-0.55, -1.0), (-0.34, -0.95), (-0.14, -0.62))
     ahead, aside = cos(heading), sin(heading)
-    points = [
-        (scale.x(bow[0] + length * x * ahead - half * y * aside), scale.y(bow[1] + length * x * aside + half * y * ahead)) for x, y in shape
-    ]
+    points = [(scale.x(bow[0] + length * x * ahead - half * y * aside), scale.y(bow[1] + length * x * aside + half * y * ahead)) for x, y in shape]
     sheet.run(points, stroke=INK, fill=PAPER if dash else HULL, closed=True, dash=dash)
 
 

@@ -34,14 +34,11 @@ def _end_on(sheet: Sheet, *, surface: float, keel: float) -> None:
     """Draw a hull from astern: its keel at a place on the sheet."""
     deep = max(keel - surface, 2.0)
     body = min(0.55 * deep, 26.0)
-    sheet.run(
-        [(MIDDLE - 34.0, surface - 20.0), (MIDDLE + 34.0, surface - 20.0), (MIDDLE + 30.0, surface + 0.35 * body), (MIDDLE + 5.0, surface + body)]
-        + [(MIDDLE + 3.0, keel), (MIDDLE - 3.0, keel), (MIDDLE - 5.0, surface + body), (MIDDLE - 30.0, surface + 0.35 * body)],
-        stroke=INK,
-        fill=HULL,
-        closed=True,
-    )
-    sheet.run([(MIDDLE - 18.0, surface - 20.0), (MIDDLE - 13.0, surface - 33.0), (MIDDLE + 13.0, surface - 33.0), (MIDDLE + 18.0, surface - 20.0)], stroke=INK, fill=PAPER)
+    side = ((34.0, surface - 20.0), (30.0, surface + 0.35 * body), (5.0, surface + body), (3.0, keel))
+    house = ((18.0, surface - 20.0), (13.0, surface - 33.0))
+    for half, fill in ((side, HULL), (house, PAPER)):
+        right, left = [(MIDDLE + x, y) for x, y in half], [(MIDDLE - x, y) for x, y in reversed(half)]
+        sheet.run([*right, *left], stroke=INK, fill=fill, closed=True)
 
 
 def _stretches(sheet: Sheet, scale: Scale, parts: list[Part], *, x: float, step: float) -> None:

@@ -40,7 +40,10 @@ def overlap(sheet: Sheet, scale: Scale, *, own: float, at: float, other: float) 
     if low >= high or own <= 0.0 or other <= 0.0:
         return
     step = max((high - low) / 24.0, 3.5 / scale.per_metre)
-    halves = [(x, sqrt(max(min(own**2 - x**2, other**2 - (x - at) ** 2), 0.0))) for x in (low + step * one for one in range(1, int((high - low) / step) + 1))]
+    halves = [
+        (x, sqrt(max(min(own**2 - x**2, other**2 - (x - at) ** 2), 0.0)))
+        for x in (low + step * one for one in range(1, int((high - low) / step) + 1))
+    ]
     outline = [(low, 0.0), *halves, (high, 0.0), *((x, -half) for x, half in reversed(halves))]
     sheet.run(((scale.x(x), scale.y(y)) for x, y in outline), fill=BLUSH, closed=True)
     hatch = "".join(f"M{num(scale.x(x))} {num(scale.y(half))}V{num(scale.y(-half))}" for x, half in halves)
@@ -53,7 +56,9 @@ def swing_radius(answer: Answer) -> Sheet:
     bow, stern = answer.results.bow_radius.si, answer.results.swing_radius.si
     scale = opened(sheet, left=-stern, right=stern, radius=stern, unit=length_unit(answer))
     own_circle(sheet, scale, bow=bow, stern=stern, fill="#e4eff5")
-    sheet.mark(scale.x(-0.8 * stern), scale.y(0.6 * stern), f"circle of the stern: {answer.results.swing_radius.shown} from the anchor", toward=(-1, -1))
+    sheet.mark(
+        scale.x(-0.8 * stern), scale.y(0.6 * stern), f"circle of the stern: {answer.results.swing_radius.shown} from the anchor", toward=(-1, -1)
+    )
     sheet.mark(scale.x(0.0), scale.y(-bow), f"circle of the bow: {answer.results.bow_radius.shown}")
     sheet.mark(scale.x(0.5 * bow), scale.y(0.0), f"rode out: {said(answer.read.rode_out)}", toward=(-1, -1))
     sheet.mark(scale.x((bow + stern) / 2.0), scale.y(0.0), f"boat: {said(answer.read.boat_length)}", toward=(0, 1))
@@ -101,7 +106,9 @@ def _thing(sheet: Sheet, scale: Scale, answer: Answer, *, at: float, radius: flo
 
 def _letter_clearance(sheet: Sheet, scale: Scale, answer: Answer, *, other: float, margin: float) -> None:
     results, stern, distance = answer.results, answer.results.swing_radius.si, answer.read.distance.si
-    sheet.mark(scale.x(-0.7 * stern), scale.y(0.714 * stern), f"own circle: {results.swing_radius.shown} from the anchor to the stern", toward=(-1, -1))
+    sheet.mark(
+        scale.x(-0.7 * stern), scale.y(0.714 * stern), f"own circle: {results.swing_radius.shown} from the anchor to the stern", toward=(-1, -1)
+    )
     if other > 0.0:
         sheet.mark(scale.x(distance + 0.7 * other), scale.y(0.714 * other), "the neighbour's circle, broken line", toward=(1, -1))
     else:
@@ -109,7 +116,11 @@ def _letter_clearance(sheet: Sheet, scale: Scale, answer: Answer, *, other: floa
     if margin > 0.0:
         sheet.mark(scale.x(0.0), scale.y(-stern - margin), f"margin: {said(answer.read.margin)}", toward=(-1, 1))
     clear = "clear by" if results.clear else "short of clear by"
-    sheet.note(f"Swung towards each other: {clear} {results.clearance.shown.removeprefix('-')}." if other > 0.0 else f"{clear.capitalize()} {results.clearance.shown.removeprefix('-')}.")
+    sheet.note(
+        f"Swung towards each other: {clear} {results.clearance.shown.removeprefix('-')}."
+        if other > 0.0
+        else f"{clear.capitalize()} {results.clearance.shown.removeprefix('-')}."
+    )
     if (same := result(answer, "clearance_same_wind")) is not None:
         sheet.note(f"Both lying to one wind: clearance {same.shown}.")
     if not results.clear:

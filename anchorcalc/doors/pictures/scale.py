@@ -72,6 +72,7 @@ def scale_bar(sheet: Sheet, scale: Scale, *, unit: str, y: float) -> None:
     factor = UNIT[unit].factor
     step = round_step(most=max((RIGHT - LEFT) / scale.per_metre / factor / 5.0, 2e-3))
     wide = step * factor * scale.per_metre
+    sheet.foot = sheet.bottom - y + 2.0
     from_left = max(scale.x_origin, LEFT)
     count = int((RIGHT - from_left) / wide + 1e-9)
     sheet.box(from_left, y, from_left + count * wide, y + 4.0, fill=PAPER, stroke=INK, width=0.8)
@@ -79,7 +80,9 @@ def scale_bar(sheet: Sheet, scale: Scale, *, unit: str, y: float) -> None:
     sheet.path(dark, fill=INK)
     last = with_unit(number=number_text(count * step), unit=unit)
     every = max(1, ceil((len(last) * 7.0 + 6.0) / wide))
-    for at in range(count % every, count + 1, every):
-        x = from_left + at * wide
-        text = last if at == count else number_text(at * step)
-        sheet.text(x, y + 16.0, text, anchor="start" if x < LEFT + 8.0 else "end" if x > RIGHT - 3.5 * len(text) else "middle")
+    last_x = min(from_left + count * wide + 3.5 * len(last), RIGHT - 2.0)
+    sheet.text(last_x, y + 16.0, last, anchor="end")
+    for at in range(count % every, count, every):
+        x, text = from_left + at * wide, number_text(at * step)
+        if x + 3.5 * len(text) < last_x - 7.0 * len(last) - 4.0:
+            sheet.text(x, y + 16.0, text, anchor="middle" if x > LEFT + 8.0 else "start")

@@ -64,6 +64,7 @@ class Sheet:
         self._keys: list[tuple[str, str]] = []
         self._notes: list[str] = []
         self._badges: list[Point] = []
+        self.foot = 0.0  # a strip at the bottom of the field that letters keep out of
         self.top = MARGIN + len(self._head) * (HEAD_SIZE + 4.0) + 4.0
         self.bottom = self.top
 
@@ -96,7 +97,9 @@ class Sheet:
         how = _attributes(fill=fill, stroke=stroke, width=width, dash=dash)
         self._drawn.append(f'<circle cx="{num(x)}" cy="{num(y)}" r="{num(radius)}"{how}/>')
 
-    def arrow(self, x: float, y: float, to_x: float, to_y: float, *, stroke: str = INK, width: float = 2.0, both: bool = False, dash: str = "") -> None:
+    def arrow(
+        self, x: float, y: float, to_x: float, to_y: float, *, stroke: str = INK, width: float = 2.0, both: bool = False, dash: str = ""
+    ) -> None:
         """Draw an arrow; one too short for its head is a line."""
         length = ((to_x - x) ** 2 + (to_y - y) ** 2) ** 0.5
         self.line(x, y, to_x, to_y, stroke=stroke, width=width, dash=dash)
@@ -108,8 +111,12 @@ class Sheet:
             sides = ((tip_x, tip_y), (back_x - side * along_y, back_y + side * along_x), (back_x + side * along_y, back_y - side * along_x))
             self.run(sides, stroke="", fill=stroke, closed=True)
 
-    def text(self, x: float, y: float, text: str, *, anchor: str = "start", size: float = LEAST_SIZE, fill: str = INK, bold: bool = False) -> None:
-        """Write a word in the picture."""
+    def text(self, x: float, y: float, text: str, *, anchor: str = "start", fill: str = INK, bold: bool = False, paper: bool = False) -> None:
+        """Write a word in the picture, on a slip of paper where lines may run behind it."""
+        size = LEAST_SIZE
+        if paper:
+            wide = 0.62 * size * len(text) + 2.0
+            self._over.append(f'<path d="M{num(x - 1.0)} {num(y - size)}h{num(wide)}v{num(size + 3.0)}h{num(-wide)}Z" fill="{PAPER}"/>')
         how = ("" if anchor == "start" else f' text-anchor="{anchor}"') + (' font-weight="700"' if bold else "")
         self._over.append(f'<text x="{num(x)}" y="{num(y)}" font-size="{num(size)}" fill="{fill}"{how}>{escape(text)}</text>')
 
@@ -139,7 +146,7 @@ class Sheet:
         return min(max(x, LEFT + _BADGE), RIGHT - _BADGE), min(max(y, self.top + _BADGE), self.bottom - _BADGE)
 
     def _within(self, at: Point) -> bool:
-        return LEFT + _BADGE <= at[0] <= RIGHT - _BADGE and self.top + _BADGE <= at[1] <= self.bottom - _BADGE
+        return LEFT + _BADGE <= at[0] <= RIGHT - _BADGE and self.top + _BADGE <= at[1] <= self.bottom - self.foot - _BADGE
 
     # --- the whole ---
 

@@ -6,9 +6,9 @@ from typing import NamedTuple
 from anchorcalc.answering.replies import Answer
 from anchorcalc.doors.pictures import glyphs
 from anchorcalc.doors.pictures.scale import Scale, length_unit, read, result, said, scale_bar, si
-from anchorcalc.doors.pictures.sheet import DEEP, DANGER, INK, LEFT, PAPER, RIGHT, WATER, Point, Sheet, num
+from anchorcalc.doors.pictures.sheet import DANGER, DEEP, INK, LEFT, PAPER, RIGHT, WATER, Point, Sheet, num
 
-MOST_HEIGHT, SKY, BELOW = 215.0, 34.0, 46.0
+MOST_HEIGHT, SKY, BELOW = 215.0, 34.0, 50.0
 NO_LENGTH = 7.0  # [m] length of the boat that is drawn where none was given
 
 
@@ -97,9 +97,14 @@ def letters(sheet: Sheet, scale: Scale, scene: Scene, answer: Answer, *, rode: s
     middle = scene.bends[len(scene.bends) * 3 // 4] if scene.bends else at_length(scene, 0.45 * scene.rode_out)
     sheet.mark(scale.x(middle[0]), scale.y(middle[1]), rode)
     chain = read(answer, "chain")
-    if chain is not None and 0.0 < scene.chain:
+    if chain is not None and scene.chain > 0.0:
         place = scene.bends[len(scene.bends) // 4] if scene.bends else at_length(scene, 0.5 * scene.chain)
-        sheet.mark(scale.x(place[0]), scale.y(place[1]), "all of it chain" if scene.chain >= scene.rode_out else f"chain, drawn as links: {said(chain)}", toward=(0, 1))
+        sheet.mark(
+            scale.x(place[0]),
+            scale.y(place[1]),
+            "all of it chain" if scene.chain >= scene.rode_out else f"chain, drawn as links: {said(chain)}",
+            toward=(0, 1),
+        )
     lead = scale.x(scene.reach + 0.85 * scene.boat_length)
     sheet.mark(lead, scale.y(0.5 * scene.depth), depth, toward=(1, 0))
     tide = read(answer, "tide_rise")
@@ -110,7 +115,9 @@ def letters(sheet: Sheet, scale: Scale, scene: Scene, answer: Answer, *, rode: s
 
 
 def _plain(answer: Answer) -> Sheet:
-    return Sheet(headline=answer.headline, about="The rode from the side, to scale, drawn taut. The letters in the picture stand in the key that follows.")
+    return Sheet(
+        headline=answer.headline, about="The rode from the side, to scale, drawn taut. The letters in the picture stand in the key that follows."
+    )
 
 
 def rode_to_let_out(answer: Answer) -> Sheet:
@@ -138,7 +145,11 @@ def _rail_marks(sheet: Sheet, scale: Scale, scene: Scene, answer: Answer) -> Non
         for place in places:
             x, y = at_length(scene, place)
             sheet.box(scale.x(x) - 2.0, scale.y(y) - 4.5, scale.x(x) + 2.0, scale.y(y) + 4.5, fill=PAPER, stroke=INK)
-        sheet.note(f"Tabs on the rode are its marks; mark {answer.results.stop_at.shown} is the one to stop at." if result(answer, "stop_at") else "Tabs on the rode are its marks.")
+        sheet.note(
+            f"Tabs on the rode are its marks; mark {answer.results.stop_at.shown} is the one to stop at."
+            if result(answer, "stop_at")
+            else "Tabs on the rode are its marks."
+        )
 
 
 def scope_now(answer: Answer) -> Sheet:

@@ -4,10 +4,10 @@ from typing import Any
 
 from anchorcalc.answering.replies import Answer
 from anchorcalc.doors.pictures import glyphs
-from anchorcalc.doors.pictures.scale import read, result, said, si
+from anchorcalc.doors.pictures.scale import Scale, read, result, said, si
 from anchorcalc.doors.pictures.sheet import CHAIN, DANGER, DEEP, INK, LEFT, PAPER, RIGHT, ROPE, WATER, Sheet, num
 
-ROW, MOST_ROWS, ROLLER = 22.0, 18, 44.0
+ROW, MOST_ROWS, ACROSS = 22.0, 18, 240.0
 
 
 def mark_to_stop_at(answer: Answer) -> Sheet:
@@ -15,32 +15,34 @@ def mark_to_stop_at(answer: Answer) -> Sheet:
     about = "The rode led past the roller: its marks, and how far it runs out. The letters in the picture stand in the key that follows."
     sheet = Sheet(headline=answer.headline, about=about)
     sheet.open(height=120.0)
-    y, out = sheet.top + 62.0, answer.results.rode_out.si
-    places = mark_places(answer)
-    reached = [(number, place) for number, place in enumerate(places, start=1) if place <= out * (1.0 + 1e-9)]
-    beyond = places[len(reached)] if len(reached) < len(places) else out * 1.1
-    start = reached[-4][1] if len(reached) > 4 else 0.0
-    per_metre = (RIGHT - LEFT - 60.0) / (beyond - start) / 1.06
-
-    def x(place: float) -> float:
-        return LEFT + 28.0 + (place - start) * per_metre
-
-    _rope(sheet, y=y, joint=x(_chain_out(answer)), left=LEFT + (0.0 if start > 0.0 else 28.0))
+    places, out = mark_places(answer), answer.results.rode_out.si
+    reached = sum(place <= out * (1.0 + 1e-9) for place in places)
+    beyond = places[reached] if reached < len(places) else out * 1.1
+    start = places[reached - 4] if reached > 4 else 0.0
+    across = Scale(LEFT + 28.0 - start * (per_metre := ACROSS / (beyond - start)), sheet.top + 62.0, per_metre)
+    _rope(sheet, y=across.y(0.0), joint=across.x(min(si(read(answer, "chain")), out)), left=LEFT if start > 0.0 else across.x(0.0))
     if start == 0.0:
-        glyphs.anchor(sheet, LEFT + 28.0, y)
-    for number, place in [*((len(reached) + 1, beyond) for _ in places[len(reached) : len(reached) + 1]), *reached]:
+        glyphs.anchor(sheet, across.x(0.0), across.y(0.0))
+    stop = round(si(result(answer, "stop_at")))
+    for number, place in enumerate(places[: reached + 1], start=1):
         if place >= start:
-            _tab(sheet, x(place), y, number, stop=number == round(si(result(answer, "stop_at"))))
-    at = x(out)
+            _tab(sheet, across.x(place), across.y(0.0), number, stop=number == stop)
+    _letter_marks(sheet, across, answer, behind=places[reached - 1] if reached else start, beyond=beyond)
+    return sheet
+
+
+def _letter_marks(sheet: Sheet, across: Scale, answer: Answer, *, behind: float, beyond: float) -> None:
+    """Letter the roller, what is out past the last mark, and what is short of the next."""
+    results, out = answer.results, answer.results.rode_out.si
+    y, at = across.y(0.0), across.x(out)
     sheet.line(at, sheet.top, at, sheet.bottom, stroke=DANGER, width=1.6, dash="6 3 1.5 3")
-    sheet.mark(at, sheet.bottom - 30.0, f"rode out, at the roller: {answer.results.rode_out.shown}", toward=(-1, 0))
-    last = f"past mark {answer.results.mark.shown}: {answer.results.past.shown}" if reached else f"no mark reached yet; out: {answer.results.past.shown}"
-    sheet.mark((x(reached[-1][1] if reached else start) + at) / 2.0, y, last, toward=(0, -1))
+    sheet.mark(at, sheet.bottom - 30.0, f"rode out, at the roller: {results.rode_out.shown}", toward=(-1, 0))
+    past = f"past mark {results.mark.shown}" if results.mark.si > 0.0 else "no mark reached yet; out"
+    sheet.mark((across.x(behind) + at) / 2.0, y, f"{past}: {results.past.shown}", toward=(0, -1))
     if (to_next := result(answer, "to_next")) is not None and to_next.si > 0.0:
-        sheet.mark((at + x(beyond)) / 2.0, y, f"short of the next mark: {to_next.shown}", toward=(0, -1))
+        sheet.mark((at + across.x(beyond)) / 2.0, y, f"short of the next mark: {to_next.shown}", toward=(0, -1))
     for note in _notes(answer):
         sheet.note(note)
-    return sheet
 
 
 def _notes(answer: Answer) -> list[str]:
@@ -58,10 +60,6 @@ def mark_places(answer: Answer) -> list[float]:
         return [start + one for one in marks.si]
     interval, count = answer.read.mark_interval.si, round(answer.results.mark.si)
     return [start + one * interval for one in range(1, count + 2)]
-
-
-def _chain_out(answer: Answer) -> float:
-    return min(si(read(answer, "chain")), float(answer.results.rode_out.si))
 
 
 def _rope(sheet: Sheet, *, y: float, joint: float, left: float) -> None:
@@ -92,7 +90,7 @@ def mark_plan(answer: Answer) -> Sheet:
     rows = [row for at, row in enumerate(plan) if (len(plan) - 1 - at) % every == 0]
     sheet.open(height=ROW * (len(rows) + 1) + 12.0)
     heads = sheet.top + 16.0
-    for x, head, anchor in ((LEFT + 8.0, "mark", "start"), (LEFT + 102.0, "rode out", "end"), (LEFT + 114.0, "deepest at high water", "start")):
+    for x, head, anchor in ((LEFT + 8.0, "mark", "start"), (LEFT + 108.0, "rode out", "end"), (LEFT + 122.0, "deepest at high water", "start")):
         sheet.text(x, heads, head, anchor=anchor, bold=True)
     most = max((row.deepest_depth.si for row in rows), default=0.0)
     sheet.line(LEFT + 24.0, heads + 8.0, LEFT + 24.0, sheet.bottom, stroke=ROPE, width=2.2)
@@ -112,7 +110,7 @@ def _row(sheet: Sheet, row: Any, *, y: float, part: float) -> None:
     wide = 10.0 + 3.5 * len(row.mark.shown)
     sheet.box(LEFT + 24.0 - wide / 2.0, y - 9.0, LEFT + 24.0 + wide / 2.0, y + 7.0, fill=PAPER, stroke=INK, width=1.2)
     sheet.text(LEFT + 24.0, y + 3.5, row.mark.shown, anchor="middle")
-    sheet.text(LEFT + 102.0, y + 3.5, row.rode_out.shown, anchor="end")
-    bar = part * (RIGHT - LEFT - 114.0 - 58.0)
-    sheet.path(f"M{num(LEFT + 114.0)} {num(y - 6.0)}h{num(bar)}v12h{num(-bar)}Z", fill=WATER, stroke=DEEP)
-    sheet.text(LEFT + 119.0 + bar, y + 3.5, row.deepest_depth.shown)
+    sheet.text(LEFT + 108.0, y + 3.5, row.rode_out.shown, anchor="end")
+    bar = part * (RIGHT - LEFT - 122.0 - 58.0)
+    sheet.path(f"M{num(LEFT + 122.0)} {num(y - 6.0)}h{num(bar)}v12h{num(-bar)}Z", fill=WATER, stroke=DEEP)
+    sheet.text(LEFT + 127.0 + bar, y + 3.5, row.deepest_depth.shown)

@@ -8,8 +8,8 @@ from anchorcalc.doors.pictures.scale import length_unit, result, said
 from anchorcalc.doors.pictures.sheet import DANGER, DEEP, INK, LEFT, PAPER, RIGHT, WATER, Sheet
 from anchorcalc.physics.tide import plain_times_about
 from anchorcalc.units.clock import Clock, clock
-from anchorcalc.units.shown import number_text, with_unit
 from anchorcalc.units.kinds import UNIT
+from anchorcalc.units.shown import number_text, with_unit
 
 SIDE, HEAD, FOOT, FIELD = 46.0, 22.0, 34.0, 150.0
 TWELFTHS = (0, 1, 3, 6, 9, 11, 12)
@@ -55,7 +55,9 @@ def _curve(sheet: Sheet, answer: Answer) -> tuple[Curve, float]:
         low, high = (float(one) for one in plain_times_about(low_at=low, high_at=high, at=at.seconds))
     sheet.open(height=HEAD + FIELD + FOOT)
     turns = {"low": answer.read.low_height.si, "high": answer.read.high_height.si}
-    return Curve(first=min(low, high), last=max(low, high), rising=low < high, top=sheet.top + HEAD, foot=sheet.bottom - FOOT - 14.0, **turns), at.seconds
+    return Curve(
+        first=min(low, high), last=max(low, high), rising=low < high, top=sheet.top + HEAD, foot=sheet.bottom - FOOT - 14.0, **turns
+    ), at.seconds
 
 
 def _draw(sheet: Sheet, curve: Curve, answer: Answer) -> None:
@@ -71,7 +73,9 @@ def _draw(sheet: Sheet, curve: Curve, answer: Answer) -> None:
         height = curve.low + (curve.high - curve.low) * (twelfths if curve.rising else 12 - twelfths) / 12.0
         sheet.circle(parts[6 * sixth][0], curve.y(height), 2.8, fill=PAPER, stroke=INK, width=1.2)
     times = (answer.read.low_at.shown, answer.read.high_at.shown)
-    for x, name, time in zip((parts[0][0], parts[-1][0]), ("low", "high") if curve.rising else ("high", "low"), times if curve.rising else times[::-1], strict=True):
+    for x, name, time in zip(
+        (parts[0][0], parts[-1][0]), ("low", "high") if curve.rising else ("high", "low"), times if curve.rising else times[::-1], strict=True
+    ):
         sheet.text(x, under + 17.0, time[-5:] if "T" not in time else time.partition("T")[2][:5], anchor="middle")
         sheet.text(x, under + 30.0, name, anchor="middle")
 
@@ -99,7 +103,9 @@ def tide_at(answer: Answer) -> Sheet:
     sheet.mark(curve.x(at), sheet.top + 4.0, f"still to rise to high water: {answer.results.tide_rise.shown}", toward=(side, 0))
     sheet.mark(curve.x(at), sheet.bottom - FOOT - 3.0, f"to fall to low water: {answer.results.tide_fall.shown}", toward=(side, 0))
     sheet.note(f"Rings: the rule of twelfths, hour by hour; by it {answer.results.by_twelfths.shown} now.")
-    sheet.note(f"Low {said(answer.read.low_height)} at {said(answer.read.low_at)}, high {said(answer.read.high_height)} at {said(answer.read.high_at)}.")
+    sheet.note(
+        f"Low {said(answer.read.low_height)} at {said(answer.read.low_at)}, high {said(answer.read.high_height)} at {said(answer.read.high_at)}."
+    )
     return sheet
 
 
@@ -139,5 +145,3 @@ def _veer_by(sheet: Sheet, curve: Curve, answer: Answer, *, now: float) -> None:
     sheet.line(x, sheet.bottom - FOOT, x, sheet.top, stroke=DANGER, width=1.6)
     sheet.mark(x, sheet.bottom - FOOT - 10.0, f"veer by {by.shown}", toward=(1, 0) if x < RIGHT - 60.0 else (-1, 0))
     sheet.mark(curve.x(curve.first) - 14.0, y, "height of tide that the rode out serves; hatched: more than it serves", toward=(0, -1))
-
-

@@ -39,7 +39,8 @@ def _places(answer: Answer) -> np.ndarray:
     anchor = answer.read.anchor_at
     east = np.mod(degrees[:, 1] - anchor.longitude + 180.0, 360.0) - 180.0
     north = degrees[:, 0] - anchor.latitude
-    return METRES_A_RADIAN * np.radians(np.column_stack([east * cos(radians(anchor.latitude)), north]))
+    metres: np.ndarray = METRES_A_RADIAN * np.radians(np.column_stack([east * cos(radians(anchor.latitude)), north]))
+    return metres
 
 
 def _track(sheet: Sheet, scale: Scale, places: np.ndarray, radius: float) -> None:
@@ -63,10 +64,9 @@ def thinned(scale: Scale, places: np.ndarray, radius: float) -> tuple[list[Point
     outside = np.hypot(places[:, 0], places[:, 1]) > radius
     x, y = scale.x_origin + places[:, 0] * scale.per_metre, scale.y_origin - places[:, 1] * scale.per_metre
     grid = FINEST
-    keep = np.arange(len(places))
     while True:
-        cells = np.column_stack([np.round(x / grid), np.round(y / grid), outside])
-        _, first = np.unique(cells, axis=0, return_index=True)
+        cells = (np.round(x / grid) * 65536.0 + np.round(y / grid)) * 2.0 + outside
+        _, first = np.unique(cells, return_index=True)
         keep = np.unique(np.append(first, len(places) - 1))
         if len(keep) <= MOST_FIXES:
             break
