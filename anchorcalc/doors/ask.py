@@ -6,7 +6,7 @@ from typing import Any
 from anchorcalc.answering.answer import answer
 from anchorcalc.answering.replies import Cannot, LeftAside, Needs, Reply, Unclear
 from anchorcalc.answering.taking import Taken, take
-from anchorcalc.doors.asking_back import choices_of, prompt, read_so_far
+from anchorcalc.doors.asking_back import choices_of, doubtful, prompt, read_so_far
 from anchorcalc.doors.exchange import Before, exchange
 from anchorcalc.doors.followup import fill_lone, question_meant
 from anchorcalc.doors.python import checked_boat
@@ -45,6 +45,7 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
         if not weighed and not reading.asked and not reading.bare and not reading.rivals:
             return cannot(NOTHING)
     reading.aside.extend((mention, None) for mention in dropped)
+    reading.told.update(mention.start for mention in dropped)
     return settled(reading, boat=boat, before=earlier, units=units)
 
 
@@ -80,7 +81,8 @@ def settled(reading: Reading, *, boat: Mapping[str, Any] | None, before: Before 
             reading.question, reading.asked, boat=boat, before=before.inputs if before else None, units=units, left_aside=aside,
             notes=tuple(reading.notes), cautions=tuple(reading.cautions))
         if not reading.open_terms:
-            return found
+            doubts = tuple(doubtful(reading, boat=boat))
+            return Unclear(status="unclear", choices=doubts, version=VERSION, left_aside=aside) if doubts else found
         faults = []
     except InputError as error:
         faults = [one for one in error.faults if not (one.code == "missing" and one.input == "depth" and _SOUNDER & set(reading.open_terms))]

@@ -7,7 +7,8 @@ from anchorcalc.answering.answer import read_of
 from anchorcalc.answering.replies import Choice, ReadSoFar
 from anchorcalc.answering.taking import Taken, take
 from anchorcalc.errors import Fault
-from anchorcalc.reader.fits import with_unit
+from anchorcalc.reader.fits import as_given, with_unit
+from anchorcalc.reader.guess import loose
 from anchorcalc.reader.reading import Reading
 from anchorcalc.reader.units_taken import CHOICES, kind_of
 from anchorcalc.units.kinds import Amount
@@ -41,6 +42,17 @@ def _in_units(reading: Reading) -> Iterator[Choice]:
             for term, mention in reading.bare.items() if kind_of(TERMS[term]) == kinds[0] and isinstance(mention.amount, Amount)
         }
         yield choice(reading, values)
+
+
+def doubtful(reading: Reading, *, boat: Mapping[str, Any] | None) -> Iterator[Choice]:
+    """Yield the readings of a quantity that no word claims: as what it could be, or as nothing."""
+    for mention, options in loose(reading, known=boat or ())[:1]:
+        for name in options[:_CHOICES_AT_MOST]:
+            yield choice(reading, {name: as_given(term=TERMS[name], mention=mention)})
+        yield choice(reading, {})
+
+
+_CHOICES_AT_MOST = 4
 
 
 def choice(reading: Reading, values: Mapping[str, Any]) -> Choice:

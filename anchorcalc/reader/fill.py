@@ -8,10 +8,12 @@ from anchorcalc.declare import Question
 from anchorcalc.reader.fits import with_unit
 from anchorcalc.reader.guess import place_unclaimed
 from anchorcalc.reader.mention import Mention
-from anchorcalc.reader.reading import Reading, reading_of
+from anchorcalc.reader.places import settle_places
+from anchorcalc.reader.reading import Reading, take_quantities
 from anchorcalc.reader.sentence import Sentence
 from anchorcalc.reader.sounder import reads_from
 from anchorcalc.reader.tide import settle_tide
+from anchorcalc.reader.tide_times import settle_tide_times
 from anchorcalc.reader.units_taken import shared_unit
 from anchorcalc.reader.word_slots import words_said
 from anchorcalc.units.kinds import UNIT, Amount
@@ -21,11 +23,13 @@ from anchorcalc.vocabulary import TERMS
 
 def filled(*, sentence: Sentence, question: Question, system: str | None, earlier: Mapping[str, Any], boat: Mapping[str, Any]) -> Reading:
     """Return what a text says for a question, settled as far as it can be."""
-    reading = reading_of(sentence=sentence, question=question)
+    reading = Reading(question=question, sentence=sentence)
+    take_quantities(reading, without=settle_tide_times(reading))
     _words(reading)
     _units(reading, system=system, earlier=earlier)
     _sounder(reading, boat=boat, earlier=earlier)
     settle_tide(reading)
+    settle_places(reading)
     place_unclaimed(reading, known=frozenset((*earlier, *boat)))
     for name, mention in reading.parts.items():
         reading.leave(mention, name if name in TERMS else None)

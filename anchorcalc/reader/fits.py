@@ -4,6 +4,7 @@ from typing import Literal
 
 from anchorcalc.reader.mention import Mention
 from anchorcalc.units import kinds
+from anchorcalc.units.clock import Clock
 from anchorcalc.units.kinds import UNIT, Amount
 from anchorcalc.units.shown import tidy
 from anchorcalc.vocabulary.term import Term
@@ -100,3 +101,13 @@ def with_unit(amount: Amount, *, unit: str) -> Amount:
     """Return a number or a quantity with its numbers in another unit."""
     size = UNIT[unit]
     return Amount(size.kind, amount.value * size.factor, amount.value_high * size.factor, unit, amount.value, amount.value_high)
+
+
+def clock_said(mention: Mention) -> str:
+    """Return a clock time as the gate takes it."""
+    if isinstance(mention.amount, Clock):
+        if mention.amount.form != "plain":
+            return mention.text
+        minutes = round(mention.amount.seconds / 60.0)
+        return f"{minutes // 60 % 24:02d}:{minutes % 60:02d}"
+    return f"{mention.text[:2]}:{mention.text[2:]}"

@@ -77,4 +77,21 @@ def _wanted(reading: Reading, known: frozenset[str]) -> set[str]:
     return wanted
 
 
-__all__ = ["TERMS", "open_for", "place_unclaimed", "stands_alone", "unclaimed"]
+def loose(reading: Reading, *, known: Iterable[str]) -> list[tuple[Mention, list[str]]]:
+    """Return the quantities that no word claims and that could still be an input: an answer without them might be a wrong one."""
+    found = []
+    held = tuple(known)
+    for mention, _ in reading.aside:
+        if mention.start not in reading.told and mention.kind in MEASURED and not repeated(reading, mention):
+            options = open_for(reading, mention, known=held)
+            if options:
+                found.append((mention, options))
+    return found
+
+
+def repeated(reading: Reading, mention: Mention) -> bool:
+    """Say whether a quantity only says again what was taken."""
+    return any(isinstance(one, Amount) and one == mention.amount for one in reading.asked.values())
+
+
+__all__ = ["TERMS", "loose", "open_for", "place_unclaimed", "stands_alone", "unclaimed"]

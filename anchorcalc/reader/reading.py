@@ -7,7 +7,7 @@ import msgspec
 from anchorcalc.cautions import Caution
 from anchorcalc.declare import Question
 from anchorcalc.reader.between import ALL_TERMS, BETWEEN
-from anchorcalc.reader.fits import as_given
+from anchorcalc.reader.fits import as_given, clock_said
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.sentence import Sentence
 from anchorcalc.reader.slots import Role, roles
@@ -20,7 +20,7 @@ class Reading(msgspec.Struct, kw_only=True):
 
     `bare` are quantities that want a unit, `rivals` the values that fight for one term, `faulty` what was said for a term and cannot be,
     `open_terms` what the text mentions and leaves open, each with a question; `aside` the quantities that stand for nothing here, each
-    with its term where it has one.
+    with its term where it has one, and `told` where those stand that are plainly something else.
     """
 
     question: Question
@@ -30,6 +30,7 @@ class Reading(msgspec.Struct, kw_only=True):
     rivals: dict[str, list[Any]] = msgspec.field(default_factory=dict)
     open_terms: dict[str, str] = msgspec.field(default_factory=dict)
     aside: list[tuple[Mention, str | None]] = msgspec.field(default_factory=list)
+    told: set[int] = msgspec.field(default_factory=set)
     parts: dict[str, Mention] = msgspec.field(default_factory=dict)
     notes: list[str] = msgspec.field(default_factory=list)
     cautions: list[Caution] = msgspec.field(default_factory=list)
@@ -68,22 +69,28 @@ def taken_by(question: Question) -> frozenset[str]:
     return takes | extra
 
 
-def reading_of(*, sentence: Sentence, question: Question) -> Reading:
-    """Return what the quantities of a text say for a question."""
+def take_quantities(reading: Reading, *, without: set[int]) -> None:
+    """Put what the quantities of a text say into a reading, those left out that were taken before."""
+    sentence, question = reading.sentence, reading.question
     takes, parts = frozenset(question.inputs), taken_by(question)
-    reading = Reading(question=question, sentence=sentence)
-    found = gusts(roles(tokens=sentence.tokens, takes=parts), sentence)
+    found = gusts(roles(tokens=sentence.tokens, takes=parts, without=frozenset(without)), sentence)
     found = _products(found, takes)
     found = _ratios(found, takes)
     for role in found:
         _take(reading, role, takes, parts)
-    return reading
+
+
+# What a text says of a boat besides, whatever it asks; other terms that a question does not take need plainer words.
+_COMMON = frozenset(("boat_length", "beam", "draught", "wind", "current", "engine_power", "anchor_mass", "displacement", "propeller_diameter", "unwanted", "chain_size", "line_size"))
+_COMMON_LEAST, _FOREIGN_LEAST = 2.5, 5.0
 
 
 def _take(reading: Reading, role: Role, takes: frozenset[str], parts: frozenset[str]) -> None:
     term = role.term
     if term is None or term not in parts:
         reading.leave(role.mention, None if term in BETWEEN else term)
+        if term is not None and role.score >= (_COMMON_LEAST if term in _COMMON else _FOREIGN_LEAST):
+            reading.told.add(role.mention.start)
     elif term not in takes:
         if term in reading.parts or role.fit != "yes":
             reading.leave(role.mention, term)
@@ -95,7 +102,7 @@ def _take(reading: Reading, role: Role, takes: frozenset[str], parts: frozenset[
             reading.rivals.setdefault(term, [known.amount]).append(role.mention.amount)
         reading.bare[term] = role.mention
     elif ALL_TERMS[term].kind.name == "clock":
-        reading.put(term, role.mention.text if "at" not in role.mention.flags else role.mention.text)
+        reading.put(term, clock_said(role.mention))
     else:
         reading.put(term, as_given(term=TERMS[term], mention=role.mention))
 
@@ -161,4 +168,4 @@ def _beside(sentence: Sentence, at: int, words: frozenset[str]) -> bool:
     return at + 1 < len(tokens) and tokens[at + 1].word in words and (at + 2 >= len(tokens) or tokens[at + 2].mention is None)
 
 
-__all__ = ["RATIO", "Reading", "gusts", "reading_of", "taken_by"]
+__all__ = ["RATIO", "Reading", "gusts", "take_quantities", "taken_by"]

@@ -47,7 +47,7 @@ def _phrases() -> Phrases:
     cues = table("cues")
     held: dict[tuple[str, ...], tuple[dict[str, float], dict[str, float]]] = {}
     for name, term in ALL_TERMS.items():
-        sides = cues.get(name) or {"beside": {str(_NOUN): term.nouns}}
+        sides = cues[name] if name in cues else {"beside": {str(_NOUN): term.nouns}}
         _hold(held, name, name.replace("_", " "), "beside", _NAME)
         for side, weights in sides.items():
             for weight, phrases in weights.items():
@@ -133,8 +133,11 @@ def _keep(best: dict[str, Role], *, name: str, score: float, mention: Mention, a
         best[name] = Role(mention, at, name, score, how, cue)
 
 
-def roles(*, tokens: tuple[Token, ...], takes: frozenset[str]) -> list[Role]:
-    """Return every quantity of a text with the term it stands for, so that all together fit best and no phrase serves two."""
+def roles(*, tokens: tuple[Token, ...], takes: frozenset[str], without: frozenset[int] = frozenset()) -> list[Role]:
+    """Return every quantity of a text with the term it stands for, so that all together fit best and no phrase serves two.
+
+    The tokens `without` are taken already.
+    """
     starts: dict[int, list[Spoken]] = {}
     ends: dict[int, list[Spoken]] = {}
     for one in spoken(tokens):
@@ -142,7 +145,7 @@ def roles(*, tokens: tuple[Token, ...], takes: frozenset[str]) -> list[Role]:
         ends.setdefault(one.end, []).append(one)
     states = [
         [*candidates(tokens=tokens, at=at, starts=starts, ends=ends, takes=takes), Role(token.mention, at, None, 0.0)]
-        for at, token in enumerate(tokens) if token.mention is not None
+        for at, token in enumerate(tokens) if token.mention is not None and at not in without
     ]
     return _best_path(states)
 

@@ -1,5 +1,7 @@
 """What people say in two words and mean as one thing: `half past six`, `one in twenty`, `3 ft 6`, `a metre twenty`, `9.4 × 3.1 m`."""
 
+import re
+
 from anchorcalc.reader.fits import with_unit
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.sentence import Token
@@ -11,8 +13,14 @@ _HALF_DAY = {"am": 0.0, "a": 0.0, "morning": 0.0, "pm": 43200.0, "p": 43200.0, "
 _MINUTES = {"half": 30.0, "quarter": 15.0}
 
 
+_TIDAL = frozenset(("low", "high", "lw", "hw", "tide", "tides", "flood", "ebb"))
+_DIGITS = re.compile(r"(?:[01]\d|2[0-3])[0-5]\d\Z|(?:[01]?\d|2[0-3])\.[0-5]\d\Z")
+
+
 def joined(tokens: list[Token]) -> list[Token]:
     """Return the tokens with what belongs together made one mention."""
+    if len(_TIDAL.intersection(token.word for token in tokens)) >= 2:
+        tokens = [_tide_time(tokens, at) for at in range(len(tokens))]
     found: list[Token] = []
     at = 0
     while at < len(tokens):
@@ -33,6 +41,18 @@ def joined(tokens: list[Token]) -> list[Token]:
 
 def _made(tokens: list[Token], at: int) -> tuple[Token, int] | None:
     return _o_clock(tokens, at) or _one_in(tokens, at) or _and_a_rest(tokens, at)
+
+
+def _tide_time(tokens: list[Token], at: int) -> Token:
+    """Make a bare `1130` or `10.40` in a text on tides the time that it is."""
+    token = tokens[at]
+    if _number(tokens, at) is None or token.mention is None or not _DIGITS.match(token.mention.text):
+        return token
+    digits = token.mention.text.replace(".", "")
+    if "." in token.mention.text and _word(tokens, at - 1) in ("low", "high", "depth", "bow", "height", "roller", "of", "is", "was", "water", "tide", "lw", "hw", "and") and _word(tokens, at + 1) != "<length>":
+        return token
+    seconds = int(digits[:-2]) * 3600.0 + int(digits[-2:]) * 60.0
+    return _token(tokens, at, at + 1, "clock", Clock(seconds, "plain"))
 
 
 def _pronoun(tokens: list[Token], at: int) -> bool:

@@ -1,0 +1,67 @@
+"""Positions in a text: where the anchor lies, and where the boat was at what time."""
+
+import re
+
+from anchorcalc.reader.fits import clock_said
+from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.reading import Reading
+from anchorcalc.reader.sentence import Token
+from anchorcalc.units.position import Position
+
+_ANCHOR = frozenset(("anchor", "hook", "dropped", "anchored", "drop", "let", "anchorage", "lies", "bower"))
+_FOUR = re.compile(r"(?:[01]\d|2[0-3])[0-5]\d\Z")
+
+
+def settle_places(reading: Reading) -> None:
+    """Put the positions of a text into a reading: one for the anchor, the others with their times as fixes."""
+    if "anchor_at" not in reading.question.inputs:
+        return
+    tokens = reading.sentence.tokens
+    at_of = [place for place, token in enumerate(tokens) if token.word == "<position>"]
+    fixes: list[dict[str, str]] = []
+    used: set[int] = set()
+    start = 0
+    for number, place in enumerate(at_of):
+        end = at_of[number + 1] if number + 1 < len(at_of) else len(tokens)
+        before, behind = tokens[start:place], tokens[place + 1 : end]
+        _one(reading, tokens[place], before, behind, fixes, used)
+        start = place + 1
+    if fixes:
+        reading.asked["fixes"] = fixes
+    reading.aside = [(one, term) for one, term in reading.aside if one.start not in used]
+
+
+def _one(reading: Reading, token: Token, before: tuple[Token, ...], behind: tuple[Token, ...], fixes: list[dict[str, str]], used: set[int]) -> None:
+    """Take one position: with an anchor's word before it, where the anchor lies; with a time, a fix."""
+    words = [one.word for one in before]
+    anchor = max((at for at, word in enumerate(words) if word in _ANCHOR), default=-1)
+    times = [(at, one.mention) for at, one in enumerate(before) if one.mention is not None and is_time(one.mention, near=at == len(before) - 1)]
+    assert token.mention is not None
+    where = written(token.mention)
+    if times and times[-1][0] > anchor:
+        _fix(times[-1][1], where, fixes, used)
+    elif anchor >= 0 or (not times and "anchor_at" not in reading.asked):
+        reading.put("anchor_at", where)
+    else:
+        later = next((one.mention for one in behind if one.mention is not None and is_time(one.mention, near=False)), None)
+        if later is not None and later.start not in used and not fixes:
+            _fix(later, where, fixes, used)
+        else:
+            reading.put("anchor_at", where)
+    used.add(token.mention.start)
+
+
+def _fix(time: Mention, where: str, fixes: list[dict[str, str]], used: set[int]) -> None:
+    fixes.append({"at": clock_said(time), "position": where})
+    used.add(time.start)
+
+
+def is_time(mention: Mention, *, near: bool) -> bool:
+    """Say whether a mention is a clock time; four digits right before a position are one."""
+    return mention.kind == "clock" or (near and mention.kind == "number" and _FOUR.match(mention.text) is not None)
+
+
+def written(mention: Mention) -> str:
+    """Return a position as the gate takes it."""
+    assert isinstance(mention.amount, Position)
+    return f"{mention.amount.latitude:.9f}, {mention.amount.longitude:.9f}"

@@ -1,0 +1,149 @@
+"""Low and high water in a text: which height and which time belong to which, and the time asked about."""
+
+from typing import NamedTuple
+
+from anchorcalc.reader.fits import clock_said
+from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.reading import Reading
+from anchorcalc.reader.sentence import Token
+from anchorcalc.reader.words import STOPS
+from anchorcalc.units.kinds import Amount
+
+_LOW = frozenset(("low", "lw", "bottom", "lows"))
+_HIGH = frozenset(("high", "hw", "top", "tops", "highs"))
+_NOW = frozenset(("now", "time", "currently", "moment"))
+_OTHERWISE = frozenset(("deep", "out", "of", "veered", "here", "depth", "up", "roller", "bow", "boat", "under"))  # behind a length that is no height
+_NO_ANCHOR = frozenset(("how", "stays", "too", "of", "the bottom", "seabed", "on", "very"))
+
+
+class Side(NamedTuple):
+    """What belongs to low or to high water."""
+
+    term: str
+    at: Token | None
+    height: Token | None
+
+
+def settle_tide_times(reading: Reading) -> set[int]:
+    """Put heights and times of low and high water into a reading; return where the quantities stand that were taken."""
+    if "low_at" not in reading.question.inputs:
+        return set()
+    tokens = reading.sentence.tokens
+    used: set[int] = set()
+    sides = _by_words(tokens, used) or []
+    sides += _pairs(tokens, used, {one.term for one in sides})
+    for side in sides:
+        if side.at is not None and side.at.mention is not None:
+            reading.put(f"{side.term}_at", clock_said(side.at.mention))
+        if side.height is not None and side.height.mention is not None:
+            _height(reading, f"{side.term}_height", side.height.mention)
+    _asked_about(reading, tokens, used)
+    return used
+
+
+def _height(reading: Reading, term: str, mention: Mention) -> None:
+    if mention.kind == "number":
+        reading.bare[term] = mention
+    else:
+        reading.put(term, mention.amount)
+
+
+def _anchors(tokens: tuple[Token, ...]) -> list[tuple[int, str]]:
+    found = []
+    falling = ""
+    for at, token in enumerate(tokens):
+        before = tokens[at - 1].word if at else ""
+        if token.word in ("falling", "falls", "fall", "drops", "ebbs") and at + 1 < len(tokens) and tokens[at + 1].word == "from":
+            falling = "fall"
+        elif token.word in ("rises", "rising", "rise") and at + 1 < len(tokens) and tokens[at + 1].word == "from":
+            falling = "rise"
+        elif falling and token.word in ("from", "to"):
+            found.append((at, "high" if (token.word == "from") == (falling == "fall") else "low"))
+            falling = "" if token.word == "to" else falling
+        elif token.word in _LOW and not (token.word == "bottom" and before in ("the", "off", "on") and at + 1 < len(tokens) and tokens[at + 1].word not in ("of", "<length>")):
+            found.append((at, "low"))
+        elif (token.word in _HIGH and before != "how") or (token.word == "flood" and at + 1 < len(tokens) and tokens[at + 1].word == "started"):
+            found.append((at, "low" if token.word == "flood" else "high"))
+    return found
+
+
+def _by_words(tokens: tuple[Token, ...], used: set[int]) -> list[Side]:
+    """Give each word for low or high water the first time and the first height behind it, else the height right before it."""
+    anchors = _anchors(tokens)
+    sides: list[Side] = []
+    for number, (at, term) in enumerate(anchors):
+        end = anchors[number + 1][0] if number + 1 < len(anchors) else len(tokens)
+        when, height = _behind(tokens, at, end, used)
+        if height is None and at >= 2 and tokens[at - 1].word in ("at", "to", "is") and _is_height(tokens, at - 2) and at - 2 not in used:
+            height = at - 2
+        if when is not None or height is not None:
+            used.update(place for place in (when, height) if place is not None)
+            sides.append(Side(term, tokens[when] if when is not None else None, tokens[height] if height is not None else None))
+    return sides
+
+
+def _behind(tokens: tuple[Token, ...], at: int, end: int, used: set[int]) -> tuple[int | None, int | None]:
+    when: int | None = None
+    height: int | None = None
+    for place in range(at + 1, min(end, at + 14)):
+        token = tokens[place]
+        if token.word in STOPS or token.word in ("now", "my", "when", "how", "what", "which"):
+            break
+        if place in used:
+            continue
+        if token.word == "<clock>":
+            if when is not None:
+                break
+            when = place
+        elif height is None and _is_height(tokens, place):
+            if place + 2 < end and tokens[place + 1].word == "at" and tokens[place + 2].word in (_LOW | _HIGH):
+                break
+            height = place
+        elif token.mention is not None and token.mention.kind in ("length", "ratio"):
+            break
+        if when is not None and height is not None:
+            break
+    return when, height
+
+
+def _is_height(tokens: tuple[Token, ...], place: int) -> bool:
+    mention = tokens[place].mention
+    if mention is None or mention.kind not in ("length", "number") or not isinstance(mention.amount, Amount):
+        return False
+    behind = [token.word for token in tokens[place + 1 : place + 2]]
+    return not (behind and behind[0] in _OTHERWISE)
+
+
+def _pairs(tokens: tuple[Token, ...], used: set[int], known: set[str]) -> list[Side]:
+    """Take heights and times that stand in pairs without a word: the one side that is wanting, or both by their heights."""
+    pairs: list[tuple[Token, Token, tuple[int, int]]] = []
+    for at in range(len(tokens) - 1):
+        gap = 2 if at + 2 < len(tokens) and tokens[at + 1].word in ("at", ",", "@", "of") else 1
+        if at + gap >= len(tokens) or at in used or at + gap in used:
+            continue
+        first, last = tokens[at], tokens[at + gap]
+        if {first.word, last.word} == {"<clock>", "<length>"} and _is_height(tokens, at if first.word == "<length>" else at + gap):
+            clock, height = (first, last) if first.word == "<clock>" else (last, first)
+            pairs.append((clock, height, (at, at + gap)))
+    wanting = [term for term in ("low", "high") if term not in known]
+    if len(pairs) != len(wanting) or not pairs or (len(wanting) == 2 and not _tidal(tokens)):
+        return []
+    pairs.sort(key=lambda one: one[1].mention.amount.low)  # type: ignore[union-attr]
+    for one in pairs:
+        used.update(one[2])
+    return [Side(term, clock, height) for term, (clock, height, _) in zip(wanting, pairs, strict=True)]
+
+
+def _tidal(tokens: tuple[Token, ...]) -> bool:
+    return any(token.word in ("tide", "tides", "table", "tables") for token in tokens)
+
+
+def _asked_about(reading: Reading, tokens: tuple[Token, ...], used: set[int]) -> None:
+    """The time asked about is the one left over; of several, the one that is said to be now."""
+    left = [at for at, token in enumerate(tokens) if token.word == "<clock>" and at not in used]
+    now = [at for at in left if any(token.word in _NOW for token in tokens[max(0, at - 2) : at + 2])]
+    for at in now if len(now) == 1 else left:
+        mention = tokens[at].mention
+        if mention is not None:
+            reading.put("at", clock_said(mention))
+            used.add(at)
