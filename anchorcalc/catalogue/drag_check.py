@@ -72,7 +72,7 @@ def solve(
     names = ("dragging", "watch_radius", "farthest", "outside", "drift_speed", "drift_bearing", "strays", "duplicates")
     found = {name: np.array([getattr(check, name) for check in checks]) for name in names}
     found["out_of_order"] = np.full(len(checks), bool(np.any(np.diff(at) < 0.0)))
-    return {name: column[0] for name, column in found.items()} if corners[0].ndim == 0 else found
+    return {name: column.reshape(corners[0].shape)[()] for name, column in found.items()}
 
 
 def headline(s: Shown, v: Values) -> str:

@@ -40,9 +40,10 @@ def headline(s: Shown, v: Values) -> str:
 
 def working(s: Shown, v: Values) -> Iterator[str]:
     """Show the multiple of the load."""
-    greater = float(np.max(v["load_each"][0]))
     yield f"{s.load} between two rodes {s.spread} apart, wind {s.wind_off} off the middle"
-    yield f"the harder rode carries {greater / v['load']:.3g} times the load"
+    if v["load"] > 0.0:
+        greater = float(np.max(v["load_each"][0]))
+        yield f"the harder rode carries {greater / v['load']:.3g} times the load"
 
 
 QUESTION = Question(

@@ -1,0 +1,1 @@
+"""Tables: one question for every row."""
