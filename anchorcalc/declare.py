@@ -115,6 +115,11 @@ class Refuse(Rule, frozen=True):
         return fault(self.input, self.code, given, self.why, self.would_do)
 
 
+def condition_on(condition: Callable[..., Any]) -> Rule:
+    """Return a condition on the values named by its parameters."""
+    return Rule(names=_names(condition), condition=condition)
+
+
 def _names(condition: Callable[..., Any] | None) -> tuple[str, ...]:
     return tuple(inspect.signature(condition).parameters) if condition else ()
 
@@ -153,7 +158,8 @@ class Derivation(msgspec.Struct, frozen=True, kw_only=True):
     """An input that other inputs give. It is filled before `solve` where it was not said itself.
 
     `needs` must all be there; `takes` fall back to their usual values. `assumed` marks a stand-in, such as a size from a table for
-    the boat, and is what the answer says then. `asks_for` are the names to ask for where nothing gives it.
+    the boat, and is what the answer says then. `asks_for` are the names to ask for where nothing gives it. `when` is a condition on
+    what it needs and takes, without which it gives nothing.
     """
 
     gives: str
@@ -163,6 +169,7 @@ class Derivation(msgspec.Struct, frozen=True, kw_only=True):
     asks_for: tuple[str, ...]
     working: Callable[[Shown], str] | None = None  # a line of the working; where `assumed` is said, that stands instead
     assumed: str = ""
+    when: Rule | None = None
 
 
 class Field(msgspec.Struct, frozen=True, kw_only=True):
@@ -283,6 +290,7 @@ class Question:
         self.inputs = {one.name: one for one in self._inputs()}
         stood_in = {derivation.gives for derivation in derives if derivation.assumed}
         self.assumable = tuple((name, f"{name}_assumed") for name, one in self.inputs.items() if one.term.usual is not None or name in stood_in)
+        self.clocks = tuple(name for name, one in self.inputs.items() if one.term.kind is kinds.CLOCK)
         self.direct = tuple(name for name, one in self.inputs.items() if one.direct)
         self.fields = fields_of(results)
         named = set(self.inputs) | {field.name for field in self.fields} | {f"{name}_assumed" for name in self.inputs}
@@ -351,6 +359,7 @@ __all__ = [
     "Usual",
     "Values",
     "Warn",
+    "condition_on",
     "down",
     "fields_of",
     "near",

@@ -6,8 +6,7 @@ from typing import Any
 import msgspec
 
 from anchorcalc import cautions
-from anchorcalc.declare import Derivation, refuse, warn
-from anchorcalc.physics.arrays import somewhere
+from anchorcalc.declare import Derivation, condition_on, refuse, warn
 from anchorcalc.physics.engine import pull_astern
 from anchorcalc.physics.geometry import line_angle, rode_at_scope
 from anchorcalc.physics.sizing import chain_size_by_table, line_size_by_table
@@ -95,11 +94,11 @@ def usual_with(name: str, *needs: str) -> Derivation:
 
 
 def size_by_table(name: str, *, needs: tuple[str, ...] = (), takes: tuple[str, ...] = (), when: Callable[..., Any] | None = None) -> Derivation:
-    """Return a derivation of a size from the table by length of the boat, where a condition on some other inputs holds for any row."""
+    """Return a derivation of a size from the table by length of the boat, where a condition on some other inputs holds."""
     table = {"chain_size": chain_size_by_table, "line_size": line_size_by_table}[name]
 
     def solve(*, boat_length: Any, **others: Any) -> Any:
-        return table(boat_length=boat_length) if when is None or somewhere(when(**others)) else None
+        return table(boat_length=boat_length)
 
     return Derivation(
         gives=name,
@@ -108,6 +107,7 @@ def size_by_table(name: str, *, needs: tuple[str, ...] = (), takes: tuple[str, .
         solve=solve,
         asks_for=(name,),
         assumed=f"{TERMS[name].meaning} by a table for the boat",
+        when=condition_on(when) if when is not None else None,
     )
 
 

@@ -47,12 +47,13 @@ def answer(
     admitted = admit(question, asked, boat=boat, before=before, units=units)
     found = question.solve(**{name: admitted.values[name] for name in question.direct if name in admitted.values})
     corners = 2 ** len(admitted.ranges) if admitted.ranges else 0
-    clock_like = next((one.low for name, one in admitted.taken.items() if TERMS[name].kind is kinds.CLOCK), None)
+    clock_like = next((admitted.taken[name].low for name in question.clocks if name in admitted.taken), None)
     builder = Builder(system=admitted.system, corners=corners, clock_like=clock_like)
     results = question.results(**builder.results(question.fields, found))
     corner = builder.places.get(question.fields[0].name, 0) if corners else 0
-    values = _at_corner(admitted, found, corner) if corners else {**admitted.values, **found}
-    said = {name: _text_at(name, admitted, values) for name in admitted.taken}
+    everywhere = {**admitted.values, **found}
+    values = _at_corner(everywhere, corners, corner) if corners else everywhere
+    said = {name: _text_at(name, one, values) if one.is_range else one.text for name, one in admitted.taken.items()}
     return answer_class(question)(
         status="answered",
         question=question.name,
@@ -60,7 +61,7 @@ def answer(
         results=results,
         read=read_class(question)(**{name: _read(name, admitted, values) for name in admitted.taken if name in question.inputs}),
         working=tuple(_working(question, admitted, SimpleNamespace(**said, **_beside(said, builder.exact)), values, notes)),
-        cautions=(*cautions, *_warnings(question, {**admitted.values, **found})),
+        cautions=(*cautions, *_warnings(question, everywhere)),
         sources=question.sources,
         version=VERSION,
         left_aside=left_aside,
@@ -72,19 +73,12 @@ def _beside(said: Mapping[str, str], results: Mapping[str, str]) -> dict[str, st
     return {(f"{name}_answer" if name in said else name): text for name, text in results.items()}
 
 
-def _at_corner(admitted: Admitted, found: Mapping[str, Any], corner: int) -> dict[str, Any]:
-    values = {**admitted.values, **found}
-    return {
-        name: value[corner] if isinstance(value, np.ndarray) and value.shape == (2 ** len(admitted.ranges),) else value
-        for name, value in values.items()
-    }
+def _at_corner(values: Mapping[str, Any], corners: int, corner: int) -> dict[str, Any]:
+    return {name: value[corner] if isinstance(value, np.ndarray) and value.shape == (corners,) else value for name, value in values.items()}
 
 
-def _text_at(name: str, admitted: Admitted, values: Mapping[str, Any]) -> str:
-    """Return an input as text; of a range, the end that counts."""
-    one = admitted.taken[name]
-    if not one.is_range:
-        return one.text
+def _text_at(name: str, one: Taken, values: Mapping[str, Any]) -> str:
+    """Return a range as text: the end that counts."""
     return exact_text(value=values[name] / (UNIT[one.unit].factor if one.unit else 1.0), unit=one.unit, kind=TERMS[name].kind)
 
 
@@ -104,7 +98,7 @@ def _working(question: Question, admitted: Admitted, shown: SimpleNamespace, val
 def _warnings(question: Question, values: Mapping[str, Any]) -> Iterator[Caution]:
     said: set[str] = set()
     for rule in question.cautions:
-        if rule.caution.code not in said and somewhere(rule.holds(values)):
+        if rule.caution.code not in said and (rule.condition is None or somewhere(rule.holds(values))):
             said.add(rule.caution.code)
             yield rule.caution
 

@@ -105,6 +105,7 @@ def unknown_name(*, name: str, known: tuple[str, ...], where: str, given: Any) -
 
 
 def settled_system(taken: dict[str, Taken], origins: dict[str, Origin], units: Any, faults: list[Fault]) -> str:
+    """Return the system that an answer is shown in: the one said, else that of the lengths that were given."""
     if units is not None:
         value = getattr(units, "value", units)
         if value in SYSTEMS:
@@ -240,6 +241,7 @@ def _assume(term: Term, admitted: Admitted) -> None:
 
 @lru_cache(maxsize=256)
 def usual(term: Term, system: str) -> Taken:
+    """Return a term's usual value as taken."""
     if term.kind is WORD and isinstance(term.usual, str):
         return Taken(term.code(term.usual), term.code(term.usual), text=term.usual)
     assert isinstance(term.usual, float), term.name
@@ -266,9 +268,9 @@ def _derive(derivation: Derivation, question: Question, admitted: Admitted, refu
         return
     _assume_taken(derivation, admitted)
     used = {name: admitted.values[name] for name in (*derivation.needs, *derivation.takes) if name in admitted.values}
-    value = derivation.solve(**used)
-    if value is None:
+    if derivation.when is not None and not somewhere(derivation.when.holds(used)):
         return
+    value = derivation.solve(**used)
     admitted.values[gives] = value
     admitted.origins[gives] = "assumed" if derivation.assumed else _origin(origins, used)
     admitted.taken[gives] = as_taken(TERMS[gives], value, admitted.system)
@@ -294,6 +296,7 @@ def _origin(origins: Mapping[str, Origin], used: Mapping[str, Any]) -> Origin:
 
 
 def as_taken(term: Term, value: Any, system: str) -> Taken:
+    """Return a value in SI (of a range: its corners) as taken."""
     if term.kind is WORD:
         return Taken(value, value, text=term.choices[value])
     low, high = float(np.min(value)), float(np.max(value))

@@ -109,6 +109,6 @@ QUESTION = Question(
         "anchor_distance": "~slope +draught +under_keel +tide_fall +boat_length +scope +tide_rise +bow_height",
         "bow_rode": "~slope +draught +under_keel +tide_fall +boat_length +scope +tide_rise +bow_height",
         "water_at_stern": "+draught +under_keel +tide_fall",
-        "too_steep": "~slope +draught +under_keel +tide_fall +boat_length +scope +tide_rise +bow_height -rode_aboard",
+        "too_steep": "~slope +draught +under_keel +tide_fall +boat_length +scope +tide_rise +bow_height -rode_aboard -chain -line",
     },
 )

@@ -190,6 +190,6 @@ QUESTION = Question(
         "strength_ratio": f"{LOAD_DOWN} ~chain_size +line_size +shackle_size",
         "passes": f"{LOAD_DOWN} ~chain_size +line_size +shackle_size",
         "parts": f"{LOAD_DOWN} ~chain_size +line_size +shackle_size",
-        "next_sizes": f"{LOAD_DOWN} ~chain_size +line_size +shackle_size",
+        "next_sizes": "^load ^boat_length ^wind ^beam ^current ~chain_size ^line_size ^shackle_size",
     },
 )

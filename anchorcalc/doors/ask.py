@@ -6,6 +6,7 @@ from typing import Any
 from anchorcalc.answering.answer import answer
 from anchorcalc.answering.replies import Cannot, LeftAside, Needs, Reply, Unclear
 from anchorcalc.answering.taking import Taken, take
+from anchorcalc.declare import Question
 from anchorcalc.doors.asking_back import choices_of, doubtful, prompt, read_so_far
 from anchorcalc.doors.exchange import Before, exchange
 from anchorcalc.doors.followup import fill_lone, question_meant
@@ -31,11 +32,12 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
     if len(text) > LONGEST:
         raise TextError([fault("text", "too_long", text, f"has more than {LONGEST} characters", "a question in a few sentences")])
     boat, earlier = checked_boat(boat), exchange(before)
-    sentence, dropped = restated(read(text))
+    whole = read(text)
+    sentence, dropped = restated(whole)
     line = sentence.line
     question, weighed = question_meant(line, earlier)
     why = refusal(line)
-    if why is not None or question is None or (earlier is None and not asks_something(line)):
+    if why is not None or question is None or (earlier is None and not asks_something(whole.line, weighed)):
         return cannot(why or NOTHING)
     known_boat, known_before = known_of(boat), known_of(earlier.inputs if earlier else None)
     system = units or getattr(known_boat.get("units"), "text", None)
@@ -58,6 +60,12 @@ CAN_ASK = (
     "How much rode should I let out in 4 m of water, bow 1.2 m, at 5:1?", "Will I swing clear of rocks 70 m from the anchor with 40 m out in 6 m, 11 m boat?",
     "What load will a 10 m boat put on the rode in 30 knots?",
 )
+
+
+def without_stand_ins(question: Question, missing: tuple[str, ...]) -> tuple[str, ...]:
+    """Leave out what the boat will give once she is known, such as the size of the chain from a table."""
+    later = {name for one in question.derives if one.assumed and set(one.needs) & set(missing) for name in (one.gives, *one.asks_for)}
+    return tuple(name for name in missing if name not in later or any(name in one.needs for one in question.derives)) or missing
 
 
 def known_of(values: Mapping[str, Any] | None) -> dict[str, Taken]:
@@ -86,6 +94,6 @@ def settled(reading: Reading, *, boat: Mapping[str, Any] | None, before: Before 
         faults = []
     except InputError as error:
         faults = [one for one in error.faults if not (one.code == "missing" and one.input == "depth" and _SOUNDER & set(reading.open_terms))]
-    missing = tuple(dict.fromkeys([*(one.input for one in faults), *reading.open_terms]))
+    missing = without_stand_ins(reading.question, tuple(dict.fromkeys([*(one.input for one in faults), *reading.open_terms])))
     return Needs(status="needs", question=reading.question.name, missing=missing, prompt=prompt(faults, reading.open_terms),
                  read=read_so_far(reading.asked, missing), version=VERSION, left_aside=aside)

@@ -114,6 +114,11 @@ class Group:
         self._place()
         refused = {*self.faulty, *(one.input for one in constant)}
         fill(self.question, self.admitted, refused)
+        parts = self._parts()
+        if parts:
+            for part in parts:
+                part.answer(results)
+            return
         faults: list[tuple[Any, Fault]] = [(True, one) for one in constant]
         for condition, one in shortfalls(self.question, self.admitted, refused):
             where = self._rows_where(condition)
@@ -133,6 +138,15 @@ class Group:
             self._refuse(faults, refused_rows, results)
         if not refused_rows.all():
             self._solve(refused_rows, results)
+
+    def _parts(self) -> list["Group"]:
+        """Return the rows in two groups where a derivation's condition holds for some of them only."""
+        for derivation in self.admitted.derived:
+            where = True if derivation.when is None else self._rows_where(derivation.when.holds(self.admitted.values))
+            if not isinstance(where, bool) and not where.all():
+                halves = [np.flatnonzero(half) if isinstance(self.rows, slice) else self.rows[half] for half in (where, ~where)]
+                return [Group(self.plan, self.cells, first=int(half[0]), rows=half, count=half.size) for half in halves]
+        return []
 
     # --- values ---------------------------------------------------------------------------------------------------------------------
 

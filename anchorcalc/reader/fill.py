@@ -6,7 +6,8 @@ from typing import Any
 from anchorcalc import cautions
 from anchorcalc.declare import Question
 from anchorcalc.reader.fits import with_unit
-from anchorcalc.reader.guess import place_unclaimed
+from anchorcalc.reader.guess import place_by_kind, place_unclaimed
+from anchorcalc.reader.marks import settle_marks
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.places import settle_places
 from anchorcalc.reader.reading import Reading, take_quantities
@@ -25,11 +26,13 @@ def filled(*, sentence: Sentence, question: Question, system: str | None, earlie
     """Return what a text says for a question, settled as far as it can be."""
     reading = Reading(question=question, sentence=sentence)
     take_quantities(reading, without=settle_tide_times(reading))
+    settle_marks(reading)
     _words(reading)
     _units(reading, system=system, earlier=earlier)
     _sounder(reading, boat=boat, earlier=earlier)
     settle_tide(reading)
     settle_places(reading)
+    place_by_kind(reading)
     place_unclaimed(reading, known=frozenset((*earlier, *boat)))
     for name, mention in reading.parts.items():
         reading.leave(mention, name if name in TERMS else None)

@@ -48,7 +48,8 @@ def fit(*, term: Term, mention: Mention) -> Fit:
     if not isinstance(amount, Amount):
         return "never"
     if term.kind is kinds.RATIO:
-        return "yes" if (mention.kind == "ratio" and amount.value > 0.0) or mention.kind == "number" else "never"
+        times = mention.kind == "other" and mention.text.lower().endswith("times")
+        return "yes" if (mention.kind == "ratio" and amount.value > 0.0) or mention.kind == "number" or times else "never"
     if term.kind is kinds.SLOPE:
         return "yes" if mention.kind == "ratio" and amount.value < 1.0 else "never"
     wanted = _UNIT_KIND.get(term.kind)
@@ -63,8 +64,11 @@ def fit(*, term: Term, mention: Mention) -> Fit:
     return "no" if mention.kind in _MEASURED else "never"
 
 
+_COUNTS = frozenset(("one", "two", "three", "zero", "a couple"))  # more often a count than a value
+
+
 def _bare(term: Term, mention: Mention) -> Fit:
-    if "label" in mention.flags or "after_name" in mention.flags:
+    if "label" in mention.flags or "after_name" in mention.flags or mention.text.lower() in _COUNTS:
         return "never"
     if is_trade_fraction(mention):
         return "yes" if term.kind is kinds.SIZE else "bare" if term.name not in _SHORT and "fraction" not in mention.flags else "never"

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from anchorcalc.reader.fits import fit
+from anchorcalc.reader.fits import as_given, fit
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
 from anchorcalc.reader.sentence import Token
@@ -51,6 +51,26 @@ def stands_alone(tokens: tuple[Token, ...], mention: Mention) -> bool:
     return left in _LEFT and right in _RIGHT
 
 
+# A quantity of these kinds has one meaning in most questions, whatever stands beside it.
+_BY_KIND = (("speed", ("wind", "drift")), ("force", ("load", "pull")), ("power", ("engine_power",)), ("mass", ("anchor_mass", "load", "pull")), ("angle", ("spread", "angle", "pull_angle")))
+
+
+def place_by_kind(reading: Reading) -> None:
+    """Give the only quantity of its kind the input that its kind stands for."""
+    for kind, names in _BY_KIND:
+        left = [one for one in unclaimed(reading) if one.kind == kind and one.start not in reading.told]
+        takes = [name for name in names if name in reading.question.inputs]
+        if not left or not takes:
+            continue
+        name = takes[0]
+        if name in reading.asked or name in reading.bare or (kind == "mass" and name == "anchor_mass" and len(takes) > 1 and "load" in reading.asked):
+            continue
+        for mention in left:
+            if fit(term=TERMS[name], mention=mention) == "yes":
+                reading.put(name, as_given(term=TERMS[name], mention=mention))
+                reading.aside = [(one, term) for one, term in reading.aside if one is not mention]
+
+
 def place_unclaimed(reading: Reading, *, known: frozenset[str]) -> None:
     """Give a quantity that stands alone the one required input that is left for it."""
     wanted = _wanted(reading, known)
@@ -59,7 +79,7 @@ def place_unclaimed(reading: Reading, *, known: frozenset[str]) -> None:
         options = [name for name in open_for(reading, mention, known=known) if name in wanted]
         rivals = [other for other in alone if other is not mention and other.kind == mention.kind and other.amount != mention.amount]
         if len(options) == 1 and not rivals:
-            reading.asked[options[0]] = mention.amount
+            reading.asked[options[0]] = as_given(term=TERMS[options[0]], mention=mention)
             reading.aside = [(one, term) for one, term in reading.aside if one is not mention]
 
 
@@ -94,4 +114,4 @@ def repeated(reading: Reading, mention: Mention) -> bool:
     return any(isinstance(one, Amount) and one == mention.amount for one in reading.asked.values())
 
 
-__all__ = ["TERMS", "loose", "open_for", "place_unclaimed", "stands_alone", "unclaimed"]
+__all__ = ["TERMS", "loose", "open_for", "place_by_kind", "place_unclaimed", "stands_alone", "unclaimed"]

@@ -61,11 +61,16 @@ def _weighed(name: str, asks: tuple[Cue, ...], hints: tuple[Cue, ...], line: str
     return Weighed(name, weight, strongest, first)
 
 
-def asks_something(line: str) -> bool:
-    """Say whether there is a question in a line of words, or a request."""
-    return _REQUEST.search(line) is not None or _BEGINS.search(line) is not None or _FRAGMENT.search(line) is not None
+def asks_something(line: str, weighed: list[Weighed]) -> bool:
+    """Say whether there is a question in a line of words, a request, or the bare name of what is wanted."""
+    if _REQUEST.search(line) or _BEGINS.search(line) or _FRAGMENT.search(line):
+        return True
+    return bool(weighed) and weighed[0].strongest >= _NAMED and not _STATES.search(line)
 
 
-_REQUEST = re.compile(r"(?<= )(?:\?|what|which|when|where|how|tell|give|show|list|calculate|compute|work out|check|please|estimate|recommend|survey|inspect|rate|vet|convert|wanted|needed)(?= )")
+_NAMED = 10.0
+_REQUEST = re.compile(
+    r"(?<= )(?:\?|what|which|when|where|how|tell|give me|show|list|calculate|compute|work out|check|please|estimate|recommend|survey|inspect|rate|vet|convert|wanted|needed|need|i want the|id know|i would know)(?= )")
 _BEGINS = re.compile(r"(?:^ |[.,;:!\n] |<\w+> |so |and )(?:is|are|am|do|does|can|could|will|would|should|shall|must|may|might|has|have i|have we|did)(?= \S)")
 _FRAGMENT = re.compile(r"(?:[,;:.] |^ )(?:rode|scope|swing|load|mark plan|drag check|tackle check|longest|max|deepest|shallowest|true depth|real depth|depth per mark|hold)(?= )")
+_STATES = re.compile(r"(?<= )(?:i|we|is|are|have|has|was|were|lies|she|they|draws|my|our)(?= )")

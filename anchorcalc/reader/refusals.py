@@ -30,8 +30,8 @@ REFUSALS: tuple[Refusal, ...] = (
         "harbour master make", "lights must", "show a ball", "may we lie", "insurance pay", "forbidden", "police", "protected area", "what lights",
     )),
     Refusal(_WEATHER, _any(
-        "will it rain", "gale warning", "front come through", "how high will waves be", "how high will the waves be", "halo round the moon", "what (?:is the |will the |will |is )?(?:wind|weather) (?:be|going|do|doing|will|tomorrow)(?: \\S+){0,6}", "wind will be tomorrow",
-        "forecast (?:say|for tomorrow|good)", "when does the front", "hpa and falling", "weather (?:tomorrow|tonight|window)", "what will the wind be", "will the wind", "is a storm coming", "will it blow", "what the wind will be", "fog lift", "the wind will be \\S+ tomorrow",
+        "will it rain", "gale warning", "front come through", "how high will waves be", "how high will the waves be", "halo round the moon", "what (?:is |will )?(?:the )?wind (?:will be|be|going)", "what (?:is |will )?(?:the )?weather", "wind will be tomorrow",
+        "forecast (?:say|for tomorrow|good)", "when does the front", "hpa and falling", "weather (?:tomorrow|tonight|window)", "what will the wind be", "will the wind", "is a storm coming", "will it blow", "what the wind will be", "fog lift", "wind will be \\S+ tomorrow",
     )),
     Refusal(_GO, _any(
         "should (?:we|i) (?:still )?(?:go|leave|shift|move|turn|stay|sail|head|wait it|set off|run)", "shall (?:we|i) (?:still )?(?:go|leave|shift|turn back|move|sail)", "is it safe to", "safe to (?:sleep|leave|go|sail|stay|swim|row)", "would you go(?: out)?", "better to go", "leave the boat alone",

@@ -99,7 +99,7 @@ def _cost(token: Token, *, mine: Mention, backward: bool) -> float:
     if word in STOPS:
         return 99.0
     if word in PARTING:
-        return 2.6
+        return 3.6
     return 1.2
 
 
@@ -114,7 +114,7 @@ def candidates(*, tokens: tuple[Token, ...], at: int, starts: dict[int, list[Spo
             beside = ends.get(place, ()) if backward else starts.get(place + 1, ())
             for one in beside:
                 for name, weight in one.behind if backward else one.before:
-                    _keep(best, name=name, score=weight - cost, mention=mention, at=at, cue=(one.start, one.end), takes=takes)
+                    _keep(best, name=name, weight=weight, cost=cost, mention=mention, at=at, cue=(one.start, one.end), takes=takes)
             place = place - 1 if backward else place + 1
             if not 0 <= place < len(tokens):
                 break
@@ -124,13 +124,20 @@ def candidates(*, tokens: tuple[Token, ...], at: int, starts: dict[int, list[Spo
     return sorted(best.values(), key=lambda role: -role.score)[:8]
 
 
-def _keep(best: dict[str, Role], *, name: str, score: float, mention: Mention, at: int, cue: tuple[int, int], takes: frozenset[str]) -> None:
+def _keep(
+    best: dict[str, Role], *, name: str, weight: float, cost: float, mention: Mention, at: int, cue: tuple[int, int], takes: frozenset[str],
+) -> None:
     how = fit(term=ALL_TERMS[name], mention=mention)
-    if how == "never":
+    if how == "never" or (how == "no" and (cost > _TIGHT or weight < _PLAIN or any(name in takes for name in _OWN_KIND.get(mention.kind, ())))):
         return
-    score -= (_WRONG if how == "no" else 0.0) + (0.0 if name in takes else _FOREIGN)
+    score = weight - cost - (_WRONG if how == "no" else 0.0) - (0.0 if name in takes else _FOREIGN)
     if score > 0.3 and (name not in best or score > best[name].score):
         best[name] = Role(mention, at, name, score, how, cue)
+
+
+# A wrong dimension counts only right beside its word, and never where the question takes a term of the quantity's own kind.
+_TIGHT, _PLAIN = 1.0, 6.0
+_OWN_KIND = {"speed": ("wind", "current", "drift"), "power": ("engine_power",), "angle": ("spread", "angle", "pull_angle"), "force": ("load", "pull")}
 
 
 def roles(*, tokens: tuple[Token, ...], takes: frozenset[str], without: frozenset[int] = frozenset()) -> list[Role]:
@@ -178,7 +185,7 @@ def _clash(one: Role, other: Role) -> float:
         return 0.0
     if 0 <= one.mention.group == other.mention.group:
         return 0.0
-    if "clock" in (one.mention.kind, other.mention.kind) and one.mention.kind != other.mention.kind:
+    if one.mention.kind != other.mention.kind or is_size(one.mention) != is_size(other.mention):
         return 0.0
     shared = one.cue[0] < other.cue[1] and other.cue[0] < one.cue[1]
     same = one.term == other.term and one.mention.amount != other.mention.amount

@@ -16,7 +16,7 @@ GRAVITY = 9.80665  # standard gravity [m/s2], exact by definition
 NAUTICAL_MILE = 1852.0
 
 
-class Kind(msgspec.Struct, frozen=True):
+class Kind(msgspec.Struct, frozen=True, cache_hash=True):
     """A kind of input or result: its dimension and the unit it is shown in, metric and US."""
 
     name: str
@@ -52,7 +52,7 @@ FIXES = Kind("fixes")
 LIST = Kind("list")  # rows of a table in an answer
 
 
-class Unit(msgspec.Struct, frozen=True, kw_only=True):
+class Unit(msgspec.Struct, frozen=True, kw_only=True, cache_hash=True):
     """A unit: its symbol, kind, size in SI, spellings, the system it speaks for, and the steps it is shown in."""
 
     symbol: str

@@ -102,4 +102,7 @@ def working_text(*, value: float, unit: str, kind: Kind) -> str:
     """Return a value to five significant digits, as a step of the working is shown."""
     if not math.isfinite(value):
         return "no limit"
-    return exact_text(value=float(f"{value:.5g}") if abs(value) > 1e-9 else 0.0, unit=unit, kind=kind)
+    number = f"{value:.5g}" if abs(value) > 1e-9 else "0"
+    if kind is SIZE or "e" in number:
+        return exact_text(value=float(number), unit=unit, kind=kind)
+    return with_unit(number=number, unit=unit) if unit else plain_text(number=number, kind=kind)

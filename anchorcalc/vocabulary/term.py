@@ -6,7 +6,7 @@ from anchorcalc.errors import Fault, fault
 from anchorcalc.units.kinds import Kind
 
 
-class Term(msgspec.Struct, frozen=True, kw_only=True):
+class Term(msgspec.Struct, frozen=True, kw_only=True, cache_hash=True):
     """All that any door needs to know of a name.
 
     `least` and `most` are the bounds in SI, both included (`above` excludes its own value); `why` is the reason for them. `usual` is

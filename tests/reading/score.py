@@ -65,8 +65,24 @@ def matches(reply: Any, expected: Mapping[str, Any]) -> bool:
     if reply.question != expected["question"] or set(getattr(reply, "missing", ())) != set(expected.get("missing", ())):
         return False
     read, inputs = said(reply), expected.get("inputs", {})
-    derived = {one.gives for one in question(reply.question).derives if set(one.needs) <= set(inputs)}
-    return all(name in read and same(name, read[name], value) for name, value in inputs.items()) and set(read) - derived <= set(inputs)
+    extra = set(read) - set(inputs)
+    return all(name in read and same(name, read[name], value) for name, value in inputs.items()) and extra <= derived(reply)
+
+
+def derived(reply: Any) -> set[str]:
+    """Return the inputs that an answer made of others: all those are there, and the value is what they make."""
+    everything = said(reply, ("asked", "before", "boat", "assumed"))
+    found = set()
+    for one in question(reply.question).derives:
+        if one.gives in everything and all(name in everything for name in one.needs):
+            values = {name: everything[name] for name in (*one.needs, *one.takes) if name in everything}
+            if len(values) < len(one.needs) + len(one.takes) or any(not hasattr(value, "si") or value.low is not None for value in values.values()):
+                found.add(one.gives)
+                continue
+            made = one.solve(**{name: value.si for name, value in values.items()})
+            if made is not None and hasattr(everything[one.gives], "si") and near(float(made), everything[one.gives].si):
+                found.add(one.gives)
+    return found
 
 
 def is_never(reply: Any, never: Mapping[str, Any]) -> bool:

@@ -119,6 +119,7 @@ PIECES = st.lists(
 @settings(max_examples=400, deadline=None)
 @given(ANY | PIECES)
 @example("1" * 5000)
+@example("1 to 59 N 18 E")
 @example("couple bft couple inchkN")
 @example("59 foot 1e312 ٣")
 def test_any_text_is_read_without_failing_in_order_and_without_overlap(text: str) -> None:

@@ -56,14 +56,14 @@ def true_depth(answer: Answer) -> Sheet:
     above = answer.results.depth.si - answer.read.reading.si
     scale = _field(sheet, depth=depth)
     sheet.line(LEFT, scale.y(0.0), RIGHT, scale.y(0.0), stroke=DEEP, width=1.4)
-    keel = si(read(answer, "draught"), otherwise=max(above, 0.12 * depth))
+    keel = si(read(answer, "draught"), otherwise=max(1.3 * above, 0.12 * depth))
     _end_on(sheet, surface=scale.y(0.0), keel=min(scale.y(-keel), scale.y(-0.97 * depth)))
     shown = Part(above, depth, f"the sounder shows: {said(answer.read.reading)}, from the {zero}")
     offset = {"transducer": "transducer_depth", "keel": "draught"}.get(zero)
     parts = [shown, Part(0.0, depth, f"surface to bottom: {answer.results.depth.shown}")]
     if offset is not None:
         parts.insert(0, Part(0.0, above, f"surface to {zero}: {said(read(answer, offset))}"))
-        sheet.circle(MIDDLE + (16.0 if zero == "transducer" else 0.0), scale.y(-above), 4.0, fill=PAPER, stroke=INK)
+        sheet.circle(MIDDLE, scale.y(-above), 4.0, fill=PAPER, stroke=INK)
     _stretches(sheet, scale, parts, x=MIDDLE + 56.0, step=44.0)
     return sheet
 

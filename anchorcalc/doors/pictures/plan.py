@@ -5,7 +5,7 @@ from math import pi, sqrt
 from anchorcalc.answering.replies import Answer
 from anchorcalc.doors.pictures import glyphs
 from anchorcalc.doors.pictures.scale import Scale, length_unit, read, result, said, scale_bar, si
-from anchorcalc.doors.pictures.sheet import BLUSH, DANGER, DEEP, INK, LEFT, PAPER, RIGHT, ROPE, WATER, Sheet, num
+from anchorcalc.doors.pictures.sheet import BLUSH, CALM, DANGER, DEEP, INK, LEFT, PAPER, RIGHT, ROPE, WATER, Sheet, num
 
 MOST_HEIGHT, BELOW = 250.0, 30.0
 ABOUT = "The swing from above, to scale. The letters in the picture stand in the key that follows."
@@ -55,7 +55,7 @@ def swing_radius(answer: Answer) -> Sheet:
     sheet = Sheet(headline=answer.headline, about=ABOUT)
     bow, stern = answer.results.bow_radius.si, answer.results.swing_radius.si
     scale = opened(sheet, left=-stern, right=stern, radius=stern, unit=length_unit(answer))
-    own_circle(sheet, scale, bow=bow, stern=stern, fill="#e4eff5")
+    own_circle(sheet, scale, bow=bow, stern=stern, fill=CALM)
     sheet.mark(
         scale.x(-0.8 * stern), scale.y(0.6 * stern), f"circle of the stern: {answer.results.swing_radius.shown} from the anchor", toward=(-1, -1)
     )
@@ -75,7 +75,7 @@ def swing_clearance(answer: Answer) -> Sheet:
     scale = opened(
         sheet, left=-max(stern, other - distance), right=max(stern, distance + other), radius=max(stern, other) + margin, unit=length_unit(answer)
     )
-    sheet.circle(scale.x(0.0), scale.y(0.0), stern * scale.per_metre, fill="#e4eff5")
+    sheet.circle(scale.x(0.0), scale.y(0.0), stern * scale.per_metre, fill=CALM)
     overlap(sheet, scale, own=stern + margin, at=distance, other=other)
     own_circle(sheet, scale, bow=stern - length, stern=stern)
     _thing(sheet, scale, answer, at=distance, radius=other)
@@ -136,7 +136,7 @@ def rode_for_room(answer: Answer) -> Sheet:
     radius = max(stern, min(length, distance))
     scale = opened(sheet, left=-radius, right=max(distance, length), radius=radius, unit=length_unit(answer))
     if stern > length:
-        own_circle(sheet, scale, bow=bow, stern=stern, fill="#e4eff5")
+        own_circle(sheet, scale, bow=bow, stern=stern, fill=CALM)
         sheet.mark(scale.x(0.4 * bow), scale.y(0.0), f"longest rode: {answer.results.longest_rode.shown}", toward=(0, 1))
         sheet.mark(scale.x(-0.7 * stern), scale.y(0.714 * stern), "circle of the stern with that rode", toward=(-1, -1))
     else:

@@ -13,8 +13,7 @@ WIDTH, MARGIN = 340.0, 14.0
 LEFT, RIGHT = MARGIN, WIDTH - MARGIN
 INK, PAPER = "#16222e", "#fbf7ec"
 WATER, DEEP, SAND, SAND_LINE = "#d3e5ee", "#1d5a7d", "#ecdcb0", "#6b5314"
-ROPE, CHAIN, DANGER, BLUSH, GREEN = "#7a3a06", "#16222e", "#8f1450", "#f3cfdc", "#1f5c3a"
-BACKGROUNDS = (PAPER, WATER, SAND, BLUSH)
+ROPE, CHAIN, DANGER, BLUSH, CALM = "#7a3a06", "#16222e", "#8f1450", "#f3cfdc", "#e4eff5"
 TEXT_SIZE, HEAD_SIZE, LEAST_SIZE = 13.0, 14.5, 12.0
 _WIDE, _WIDE_BOLD = 0.53, 0.58  # width of a letter over its size, generous: wrapping must not run over the edge in a wide face
 _NUMBER, _JOINED = re.compile(r"(?<=\d) (?=[a-zA-Z])"), "\u00a0"

@@ -8,7 +8,7 @@ from anchorcalc.answering.replies import Answer
 from anchorcalc.doors.pictures import glyphs
 from anchorcalc.doors.pictures.plan import opened
 from anchorcalc.doors.pictures.scale import Scale, length_unit, result, said
-from anchorcalc.doors.pictures.sheet import DANGER, DEEP, INK, RIGHT, Point, Sheet, num
+from anchorcalc.doors.pictures.sheet import CALM, DANGER, DEEP, INK, RIGHT, Point, Sheet, num
 
 METRES_A_RADIAN = 6371008.8  # mean radius of the earth; only the picture stands on it
 MOST_FIXES = 280  # more cannot be told apart, and make the file large
@@ -24,7 +24,7 @@ def drag_check(answer: Answer) -> Sheet:
     west, east = min(-radius, float(places[:, 0].min())), max(radius, float(places[:, 0].max()))
     half = max(radius, float(np.abs(places[:, 1]).max()))
     scale = opened(sheet, left=west, right=east, radius=half, unit=length_unit(answer))
-    sheet.circle(scale.x(0.0), scale.y(0.0), radius * scale.per_metre, fill="#e4eff5", stroke=DEEP, width=2.0)
+    sheet.circle(scale.x(0.0), scale.y(0.0), radius * scale.per_metre, fill=CALM, stroke=DEEP, width=2.0)
     glyphs.anchor(sheet, scale.x(0.0), scale.y(0.0), toward=1.5707963)
     _track(sheet, scale, places, radius)
     _north(sheet)
