@@ -80,7 +80,7 @@ def test_what_is_drawn_stays_within_the_frame(given: Answer) -> None:
     top, bottom = float(frame.attrib["y"]), float(frame.attrib["y"]) + float(frame.attrib["height"])
     for one in group.findall(f"{SVG}circle"):
         x, y, radius = (float(one.attrib[name]) for name in ("cx", "cy", "r"))
-        assert LEFT - 6.0 <= x - radius and x + radius <= RIGHT + 6.0, one.attrib
+        assert x - radius >= LEFT - 6.0 and x + radius <= RIGHT + 6.0, one.attrib
         assert top - 1.0 <= y - radius and y + radius <= bottom + 1.0, one.attrib
 
 
@@ -136,13 +136,13 @@ def test_words_are_escaped() -> None:
 @pytest.mark.parametrize("given", ["rode_to_let_out", None, 3])
 def test_what_is_no_answer_has_no_picture(given: object) -> None:
     with pytest.raises(anchorcalc.PictureError) as caught:
-        anchorcalc.draw(given)
+        anchorcalc.draw(given)  # type: ignore[arg-type]
     assert caught.value.faults[0].input == "answer"
 
 
 def test_a_reply_that_is_no_answer_has_no_picture() -> None:
     with pytest.raises(anchorcalc.PictureError):
-        anchorcalc.draw(anchorcalc.ask("how much rode?"))
+        anchorcalc.draw(anchorcalc.ask("how much rode?"))  # type: ignore[arg-type]
 
 
 # --- to scale ---------------------------------------------------------------------------------------------------------------------
@@ -170,6 +170,7 @@ def test_a_hanging_rode_ends_where_the_answer_says_the_bow_lies() -> None:
     chain, line = (next(one for one in drawn(given).iter(f"{SVG}path") if one.attrib.get("stroke-width") == width) for width in ("3.2", "2.2"))
     points = [tuple(map(float, part.split())) for one in (chain, line) for part in one.attrib["d"][1:].split("L")]
     reach, height = points[-1][0] - points[0][0], points[0][1] - points[-1][1]
+    assert given.read.bow_height is not None
     wanted = given.results.reach.si / (given.read.depth.si + given.read.bow_height.si)
     assert abs(reach / height - wanted) < 0.01 * wanted
     assert points[1][1] == points[0][1]  # some chain lies on the bottom

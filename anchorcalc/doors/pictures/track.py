@@ -11,7 +11,7 @@ from anchorcalc.doors.pictures.scale import Scale, length_unit, result, said
 from anchorcalc.doors.pictures.sheet import CALM, DANGER, DEEP, INK, RIGHT, Point, Sheet, num
 
 METRES_A_RADIAN = 6371008.8  # mean radius of the earth; only the picture stands on it
-MOST_FIXES = 280  # more cannot be told apart, and make the file large
+MOST_FIXES = 200  # more cannot be told apart, and make the file large
 FINEST = 1.5
 
 
@@ -35,7 +35,7 @@ def drag_check(answer: Answer) -> Sheet:
 def _places(answer: Answer) -> np.ndarray:
     """Return the fixes as metres east and north of the anchor, in order of time as they were given."""
     joined = " ".join(fix.position for fix in answer.read.fixes.value).replace(",", "").replace(" N", "").replace(" E", "")
-    degrees = np.array(joined.split(), dtype=float).reshape(-1, 2)
+    degrees = np.fromstring(joined, sep=" ").reshape(-1, 2)
     anchor = answer.read.anchor_at
     east = np.mod(degrees[:, 1] - anchor.longitude + 180.0, 360.0) - 180.0
     north = degrees[:, 0] - anchor.latitude
