@@ -50,6 +50,8 @@ def number_at(*, low: str, at: int) -> Read | None:
     if following in "x× \xa0*" and (more := _power(low=low, found=found, value=value)) is not None:
         return more
     flags = _FRACTION if "/" in found[0] or low[end - 1] in VULGAR else NO_FLAGS
+    if "/" in found[0] and low.startswith("th of ", end):
+        end += len("th")  # "1/8th of an inch"
     if following in "-i" and (ish := _ISH.match(low, end)):
         return Read(value, ish.end(), flags | {"about"})
     if following in " -\xa0hmtbdk":

@@ -84,17 +84,20 @@ def _counted(words: _Words) -> Spelled | None:
     return Spelled(value + _and_a_part(words) if share is None else share, words.end)
 
 
+_PARTS_OF = frozenset(["third", "fourth", "fifth", "eighth", "tenth", "twelfth", "sixteenth", "hundredth", "thousandth"])  # "a tenth of a mile"
+
+
 def _part_first(words: _Words) -> float | None:
     """`half a`, `a quarter of a`, `half`, `three quarters of a` is left to `_share`."""
     first, _ = words.peek()
     skip = 1 if first in ("a", "an", "one") else 0
     part, _ = words.peek(skip=skip)
-    if part not in ("half", "quarter", "third", "eighth", "tenth"):
+    if part not in ("half", "quarter") and part not in _PARTS_OF:
         return None
     if not skip and part not in ("half", "quarter"):
         return None
     following, _ = words.peek(skip=skip + 1)
-    if part in ("third", "eighth", "tenth") and following != "of":
+    if part in _PARTS_OF and following != "of":
         return None
     words.take(count=skip + 1)
     _of_a(words)
