@@ -21,7 +21,10 @@ _A_UNIT = (
     "(?:other)? (?=(?:f(?:oo|ee)t|met(?:re|er)|fathom|yard|inch|kilomet(?:re|er)|mile|nautical mile|light year|cable (?:off|from|away|of)|cable's"
     "|knot|kilo|kilogram|pound of|ounce|tonne|hour)(?![a-z]))"
 )
-_A_HUNDRED = " (?=(?:hundred|thousand|million|billion|dozen|half|quarter|couple|(?:third|fourth|fifth|eighth|tenth|twelfth|sixteenth|hundredth|thousandth) of)(?![a-z]))"
+_A_HUNDRED = (
+    " (?=(?:hundred|thousand|million|billion|dozen|half|quarter|couple|(?:third|fourth|fifth|eighth|tenth|twelfth|sixteenth|hundredth|thousandth) of)"
+    "(?![a-z]))"
+)
 _FORCE = r"(?:f|bft)\.?[ -]?\d\d?(?![a-z0-9]|[.,]\d)"
 _START = re.compile(
     rf"(?<![a-z0-9_])(?:\.?\d|{_FORCE}|(?:{_WORDS})(?![a-z])|an?(?:{_A_HUNDRED}|{_A_UNIT}))|[¼½¾⅐-⅞]|(?<=[0-9'\" ]x)\d"
