@@ -142,6 +142,7 @@ def working(s: Shown, v: Values) -> Iterator[str]:
         yield "a forged shackle stamped with its working load carries up to three times the rule's figure: go by the stamp where there is one"
 
 
+_WEAKENS = LOAD_DOWN.replace("-boat_length", "^boat_length")  # a longer boat pulls harder, on the stouter sizes that a table gives her
 QUESTION = Question(
     title="Strength of chain and line",
     solve=solve,
@@ -187,9 +188,9 @@ QUESTION = Question(
     ),
     moves={
         "weakest": "",
-        "strength_ratio": f"{LOAD_DOWN} ~chain_size +line_size +shackle_size",
-        "passes": f"{LOAD_DOWN} ~chain_size +line_size +shackle_size",
-        "parts": f"{LOAD_DOWN} ~chain_size +line_size +shackle_size",
+        "strength_ratio": f"{_WEAKENS} ~chain_size +line_size +shackle_size",
+        "passes": f"{_WEAKENS} ~chain_size +line_size +shackle_size",
+        "parts": f"{_WEAKENS} ~chain_size +line_size +shackle_size",
         "next_sizes": "^load ^boat_length ^wind ^beam ^current ~chain_size ^line_size ^shackle_size",
     },
 )

@@ -11,7 +11,7 @@ import numpy as np
 
 from anchorcalc import cautions, sources
 from anchorcalc.declare import Angle, Asked, Force, Length, May, Question, Shown, Usual, Values, down, refuse, require, up, warn
-from anchorcalc.derive import CHAIN_SIZE_IF_ANY, EXTRAPOLATED_LOAD, LOAD, LOAD_DOWN, LOAD_UP, SIZE_OF_RANGED_BOAT, size_by_table
+from anchorcalc.derive import CHAIN_SIZE_IF_ANY, EXTRAPOLATED_LOAD, LOAD, LOAD_UP, SIZE_OF_RANGED_BOAT, size_by_table
 from anchorcalc.physics.catenary import rode_shape
 from anchorcalc.physics.holding import share_of_flat_pull
 from anchorcalc.physics.weights import rode_weights
@@ -70,13 +70,21 @@ def working(s: Shown, v: Values) -> Iterator[str]:
     yield f"{s.bow_tension} at the roller, {s.reach} from bow to anchor (without the stretch of the line)"
 
 
-_FLOATS = refuse(
-    "load",
-    lambda *, load_ranged, line_material: np.equal(line_material, LINE_MATERIAL.code("polypropylene")),
-    why="is a range on a rode that floats, which may pull flatter under more load",
-    would_do="one value",
-    code="range_not_taken",
+_FLOATING = LINE_MATERIAL.code("polypropylene")
+# Line that floats lifts the chain, less so under more load: the worse end of a range of loads is then at neither end for certain.
+_NO_RANGE_AFLOAT = tuple(
+    refuse(
+        name, condition, why="is a range on line that floats, which may pull flatter under more load", would_do="one value", code="range_not_taken"
+    )
+    for name, condition in {
+        "load": lambda *, load_ranged, line_material: np.equal(line_material, _FLOATING),
+        "wind": lambda *, wind_ranged, line_material: np.equal(line_material, _FLOATING),
+        "boat_length": lambda *, boat_length_ranged, line_material: np.equal(line_material, _FLOATING),
+        "beam": lambda *, beam_ranged, line_material: np.equal(line_material, _FLOATING),
+        "current": lambda *, current_ranged, line_material: np.equal(line_material, _FLOATING),
+    }.items()
 )
+_EITHER = LOAD_UP.replace("+", "^")  # more load, but a heavier chain from the table for a longer boat; and see above
 QUESTION = Question(
     title="Pull at the anchor",
     solve=solve,
@@ -101,6 +109,7 @@ QUESTION = Question(
             would_do="more rode than depth + tide_rise + bow_height",
         ),
         *SIZE_OF_RANGED_BOAT,
+        *_NO_RANGE_AFLOAT,
     ),
     cautions=(
         *EXTRAPOLATED_LOAD,
@@ -131,9 +140,9 @@ QUESTION = Question(
         },
     ),
     moves={
-        "pull_angle": f"-rode_out +depth +bow_height +tide_rise {LOAD_UP} -chain -chain_size ^line_size",
-        "chain_lying": f"+rode_out -depth -bow_height -tide_rise {LOAD_DOWN} +chain +chain_size ^line_size",
-        "bow_tension": f"-rode_out +depth +bow_height +tide_rise {LOAD_UP} ^chain +chain_size ^line_size",
-        "reach": f"+rode_out -depth -bow_height -tide_rise {LOAD_UP} -chain -chain_size ^line_size",
+        "pull_angle": f"-rode_out +depth +bow_height +tide_rise {_EITHER} -chain -chain_size ^line_size",
+        "chain_lying": f"+rode_out -depth -bow_height -tide_rise {_EITHER} +chain +chain_size ^line_size",
+        "bow_tension": f"-rode_out +depth +bow_height +tide_rise {_EITHER} ^chain +chain_size ^line_size",
+        "reach": f"+rode_out -depth -bow_height -tide_rise {_EITHER} -chain -chain_size ^line_size",
     },
 )

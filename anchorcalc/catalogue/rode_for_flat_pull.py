@@ -76,6 +76,8 @@ def _chain_is_short(*, chain: Any, chain_size: Any, load: Any, depth: Any, bow_h
     return chain < flat_pull_chain(height=depth + bow_height + tide_rise, load=load, chain_weight=chain_weight)
 
 
+# A longer boat pulls harder, on the stouter sizes that a table gives her.
+_MORE, _LESS = LOAD_UP.replace("+boat_length", "^boat_length"), LOAD_DOWN.replace("-boat_length", "^boat_length")
 QUESTION = Question(
     title="Rode for a flat pull at the anchor",
     solve=solve,
@@ -118,9 +120,9 @@ QUESTION = Question(
         },
     ),
     moves={
-        "rode_out": f"+depth +bow_height +tide_rise {LOAD_UP} -chain -chain_size ^line_size",
-        "possible": f"-depth -bow_height -tide_rise {LOAD_DOWN} +chain +chain_size ^line_size",
+        "rode_out": f"+depth +bow_height +tide_rise {_MORE} -chain -chain_size ^line_size",
+        "possible": f"-depth -bow_height -tide_rise {_LESS} +chain +chain_size ^line_size",
         "rode_by_rule": "+depth +bow_height +tide_rise +scope",
-        "rode_of_chain": f"+depth +bow_height +tide_rise {LOAD_UP} -chain_size",
+        "rode_of_chain": f"+depth +bow_height +tide_rise {_MORE} -chain_size",
     },
 )
