@@ -8,7 +8,7 @@ import numpy as np
 import pyarrow as pa
 
 from anchorcalc.doors.fleet_cells import Column
-from anchorcalc.doors.fleet_results import Coded, Results
+from anchorcalc.doors.fleet_results import Part, Results
 from anchorcalc.errors import TableError, fault
 
 _KINDS = "a dict of arrays, or a pandas, polars or pyarrow table"
@@ -45,8 +45,9 @@ class Table:
         named = joined(parts)
         if isinstance(self.native, Mapping):
             return {**self.native, **{name: _plain(column) for name, column in named.items()}}
-        added = pa.table({name: arrow(column) for name, column in named.items()})
         implementation = self.frame.implementation
+        texts = pa.string_view() if implementation.is_polars() else pa.large_string() if implementation.is_pandas_like() else pa.string()
+        added = pa.table({name: arrow(column, texts=texts) for name, column in named.items()})
         if implementation.is_pandas_like():
             return self._beside_pandas(added)
         columns = nw.from_native(nw.from_arrow(added, native_namespace=nw.get_native_namespace(self.frame)), eager_only=True)
@@ -89,33 +90,25 @@ def _joined(column: Any) -> Any:
 # --- columns of results -------------------------------------------------------------------------------------------------------------
 
 
-def joined(parts: list[Results]) -> dict[str, list[Coded | Column]]:
+def joined(parts: list[Results]) -> dict[str, list[Part]]:
     """Return the columns of several batches, each as its parts."""
     every = [part.named() for part in parts]
     return {name: [one[name] for one in every] for name in every[0]}
 
 
-def arrow(parts: list[Coded | Column]) -> Any:
+def arrow(parts: list[Part], *, texts: Any = None) -> Any:
     """Return a column of results as arrow: numbers, yes or no, texts; null where there is none."""
-    return pa.chunked_array([_arrow(part) for part in parts])
+    return pa.chunked_array([part.arrow(texts or pa.string()) for part in parts])
 
 
-def _arrow(part: Coded | Column) -> Any:
-    if isinstance(part, Coded):
-        return part.arrow()
-    if part.dtype == np.int8:
-        absent = part < 0
-        return pa.array(part == 1, mask=absent if absent.any() else None)
-    return pa.array(part, from_pandas=True)
-
-
-def _plain(parts: list[Coded | Column]) -> Column:
+def _plain(parts: list[Part]) -> Column:
     """Return a column of results as a numpy array: nan or None where there is none."""
-    made = [_plain_part(part) for part in parts]
-    return made[0] if len(made) == 1 else np.concatenate(made)
-
-
-def _plain_part(part: Coded | Column) -> Column:
-    if isinstance(part, Coded):
-        return part.plain()
-    return np.array([False, True, None], dtype=object)[part] if part.dtype == np.int8 else part
+    made = parts[0].plain()
+    if len(parts) == 1:
+        return made
+    whole = np.empty(sum(part.rows for part in parts), dtype=made.dtype)
+    start = 0
+    for part in parts:
+        whole[start : start + part.rows] = part.plain()
+        start += part.rows
+    return whole

@@ -22,11 +22,11 @@ _NONE = -1
 
 
 class Coded:
-    """A column of texts, few of them distinct: the place of each row's text; none stands for a row without."""
+    """A column of texts, few of them distinct: the place of each row's text (or of all rows'); `empty` stands for a row without."""
 
     def __init__(self, rows: int, *, texts: Sequence[str] = (), empty: str | None = None) -> None:
         self.texts: list[str | None] = [empty, *texts]
-        self.codes = np.zeros(rows, dtype=np.int32)
+        self.rows, self.codes = rows, 0  # type: tuple[int, int | Column]
         self._places: dict[str, int] = {text: place for place, text in enumerate(texts, start=1)}
 
     def place(self, text: str) -> int:
@@ -36,13 +36,71 @@ class Coded:
             self.texts.append(text)
         return self._places[text]
 
-    def arrow(self) -> Any:
-        """Return the column as arrow strings."""
-        return pa.array(self.texts, pa.string()).take(pa.array(self.codes))
+    def put(self, rows: Any, codes: int | Column) -> None:
+        """Put the places of texts in rows."""
+        if isinstance(rows, slice):
+            self.codes = codes
+            return
+        if isinstance(self.codes, int):
+            self.codes = np.full(self.rows, self.codes, dtype=np.int32)
+        self.codes[rows] = codes
+
+    def arrow(self, kind: Any) -> Any:
+        """Return the column as arrow texts of a kind; views share the bytes of equal texts."""
+        texts = pa.array(self.texts, kind)
+        codes = np.full(self.rows, self.codes, dtype=np.int32) if isinstance(self.codes, int) else self.codes
+        if kind != pa.string_view() or texts.null_count:
+            return texts.take(pa.array(codes)) if kind != pa.string_view() else self.arrow(pa.large_string())
+        _, views, *data = texts.buffers()
+        of_rows = np.frombuffer(views, dtype="V16")[: len(texts)][codes]
+        return pa.Array.from_buffers(kind, self.rows, [None, pa.py_buffer(of_rows), *data])
 
     def plain(self) -> Column:
         """Return the column as an array of objects."""
+        if isinstance(self.codes, int):
+            return filled(self.rows, self.texts[self.codes])
         return np.array(self.texts, dtype=object)[self.codes]
+
+
+def filled(rows: int, thing: Any) -> Column:
+    """Return an array of one object over and over."""
+    column = np.empty(rows, dtype=object)
+    column.fill(thing)
+    return column
+
+
+class Values:
+    """A column of numbers or of yes and no; nothing is kept of it before the first row has one."""
+
+    def __init__(self, rows: int, *, flags: bool) -> None:
+        self.rows, self.flags = rows, flags
+        self.values: Column | None = None
+
+    def put(self, rows: Any, values: Any) -> None:
+        """Put values in rows."""
+        if isinstance(rows, slice) and np.shape(values) == (self.rows,):
+            self.values = np.asarray(values).astype(np.int8 if self.flags else np.float64, copy=False)
+            return
+        if self.values is None:
+            self.values = np.full(self.rows, _NONE, dtype=np.int8) if self.flags else np.full(self.rows, np.nan)
+        self.values[rows] = values
+
+    def arrow(self, _: Any) -> Any:
+        """Return the column as arrow numbers, or yes and no; null where there is none."""
+        if self.values is None:
+            return pa.nulls(self.rows, pa.bool_() if self.flags else pa.float64())
+        absent = self.values < 0 if self.flags else np.isnan(self.values)
+        mask = absent if absent.any() else None
+        return pa.array(self.values == 1 if self.flags else self.values, mask=mask)
+
+    def plain(self) -> Column:
+        """Return the column as a numpy array: nan or None where there is none."""
+        if self.values is None:
+            return filled(self.rows, None) if self.flags else np.full(self.rows, np.nan)
+        return np.array([False, True, None], dtype=object)[self.values] if self.flags else self.values
+
+
+Part = Coded | Values
 
 
 class Results:
@@ -50,7 +108,7 @@ class Results:
 
     def __init__(self, question: Question, headings: Headings, *, rows: int) -> None:
         self.question, self.headings, self.rows = question, headings, rows
-        self.columns: dict[str, Coded | Column] = {field.name: _empty(field, rows) for field in question.fields}
+        self.columns: dict[str, Part] = {field.name: _empty(field, rows) for field in question.fields}
         self.cautions, self.problems = Coded(rows, empty=""), Coded(rows, empty="")
         self.kinds: Counter[str] = Counter()
         self.refused = 0
@@ -59,7 +117,7 @@ class Results:
 
     def refuse(self, rows: Any, faults: Sequence[Fault], count: int) -> None:
         """Say what is wrong with rows."""
-        self.problems.codes[rows] = self.problems.place(BETWEEN_FAULTS.join(str(one) for one in faults))
+        self.problems.put(rows, self.problems.place(BETWEEN_FAULTS.join(str(one) for one in faults)))
         self.kinds.update(dict.fromkeys({one.code for one in faults}, count))
         self.refused += count
 
@@ -82,13 +140,13 @@ class Results:
         column = self.columns[field.name]
         if not isinstance(column, Coded):
             unit = self.headings.units[field.name]
-            column[rows] = value / unit.factor if unit is not None and unit.factor != 1.0 else value
+            column.put(rows, value / unit.factor if unit is not None and unit.factor != 1.0 else value)
         elif field.kind is CLOCK:
-            column.codes[rows] = _clock_codes(column, np.broadcast_to(value, (count,)), rows, like)
+            column.put(rows, _clock_codes(column, np.broadcast_to(value, (count,)), rows, like))
         elif isinstance(value, str):
-            column.codes[rows] = column.place(value)
+            column.put(rows, column.place(value))
         else:
-            column.codes[rows] = np.asarray(value).astype(np.int32) + 1
+            column.put(rows, np.broadcast_to(np.asarray(value).astype(np.int32) + 1, (count,)))
 
     def _lists(self, field: Field, rows: Any, found: Mapping[str, Any], *, count: int, corners: int, like: Any) -> None:
         """Put lists in place as JSON texts, as the single answers hold them."""
@@ -100,7 +158,7 @@ class Results:
             builder = Builder(system=self.headings.system, corners=corners, clock_like=like(row) if callable(like) else like)
             made = builder.results((field,), {field.name: _of_row(found[field.name], place, count)})
             codes[place] = column.place(msgspec.json.encode(made[field.name]).decode()) if field.name in made else 0
-        column.codes[rows] = codes
+        column.put(rows, codes)
 
     # --- cautions -------------------------------------------------------------------------------------------------------------------
 
@@ -117,16 +175,16 @@ class Results:
             elif where:
                 bits |= 1 << place
         if not said.any():
-            self.cautions.codes[rows] = self._codes(bits)
+            self.cautions.put(rows, self._codes(bits))
             return
         patterns, back = np.unique(said, return_inverse=True)
-        self.cautions.codes[rows] = np.array([self._codes(int(one) | bits) for one in patterns], dtype=np.int32)[back]
+        self.cautions.put(rows, np.array([self._codes(int(one) | bits) for one in patterns], dtype=np.int32)[back])
 
     def _codes(self, bits: int) -> int:
         codes = dict.fromkeys(rule.caution.code for place, rule in enumerate(self.question.cautions) if bits >> place & 1)
         return self.cautions.place(BETWEEN_CAUTIONS.join(codes)) if codes else 0
 
-    def named(self) -> dict[str, Coded | Column]:
+    def named(self) -> dict[str, Part]:
         """Return all columns by the headings they go out under."""
         names = self.headings.names
         return {names[name]: column for name, column in self.columns.items()} | {
@@ -135,10 +193,10 @@ class Results:
         }
 
 
-def _empty(field: Field, rows: int) -> Coded | Column:
+def _empty(field: Field, rows: int) -> Part:
     if field.many or field.kind is CLOCK or field.kind is WORD:
         return Coded(rows, texts=field.choices if not field.many else ())
-    return np.full(rows, _NONE, dtype=np.int8) if field.kind is FLAG else np.full(rows, np.nan)
+    return Values(rows, flags=field.kind is FLAG)
 
 
 def _at_worst(field: Field, value: Any, places: dict[str, Any], *, corners: int) -> Any:
