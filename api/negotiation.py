@@ -89,7 +89,7 @@ def encoding(accepted: bytes) -> str:
     return best if weights[best] > 0.0 and weights[best] >= listed.get("identity", 0.0) else ""
 
 
-def compressed(body: bytes, *, how: str) -> bytes:
+def compressed(body: bytes, how: str) -> bytes:
     """Return a body in an encoding; the same body gives the same bytes."""
     if how == "br":
         packed: bytes = brotli.compress(body, quality=4)

@@ -16,7 +16,7 @@ from .common import options_handler
 from .negotiation import HTML, JSON, media_type, wishes
 from .options import Options
 from .problems import Refused
-from .reply import PUBLIC, Reply, kept, tag_of, unkept
+from .reply import Reply, fixed, unkept
 from .schema import document
 
 PAGE_POLICY = (
@@ -64,8 +64,8 @@ def _greeting(options: Options) -> list[HTTPRouteHandler]:
                 406, fault("Accept", "not_acceptable", wish.accept.decode("latin-1"), "asks for no form that this has", f"{JSON} or {HTML}")
             )
         if found == HTML:
-            return kept(as_html, tag_of(as_html, keep=PUBLIC), wish, media=_HTML, policy=PAGE_POLICY)
-        return kept(as_json, tag_of(as_json, keep=PUBLIC), wish, media=JSON.encode())
+            return fixed(as_html, wish, media=_HTML, policy=PAGE_POLICY)
+        return fixed(as_json, wish, media=JSON.encode())
 
     return [options_handler("/", "GET", "HEAD"), greeting]
 
@@ -90,7 +90,7 @@ def _openapi() -> list[HTTPRouteHandler]:
     @route("/openapi.json", http_method=["GET", "HEAD"], sync_to_thread=False)
     def openapi(request: Request[Any, Any, Any]) -> ASGIApp:
         body = openapi_bytes()
-        return kept(body, tag_of(body, keep=PUBLIC), wishes(request.scope), media=JSON.encode())
+        return fixed(body, wishes(request.scope), media=JSON.encode())
 
     return [options_handler("/openapi.json", "GET", "HEAD"), openapi]
 
@@ -99,7 +99,7 @@ def _docs() -> list[HTTPRouteHandler]:
     @route("/docs", http_method=["GET", "HEAD"], sync_to_thread=False)
     def docs(request: Request[Any, Any, Any]) -> ASGIApp:
         body = asset("docs.html")
-        return kept(body, tag_of(body, keep=PUBLIC), wishes(request.scope), media=_HTML, policy=PAGE_POLICY)
+        return fixed(body, wishes(request.scope), media=_HTML, policy=PAGE_POLICY)
 
     @route("/docs/{name:str}", http_method=["GET", "HEAD"], sync_to_thread=False)
     def docs_asset(request: Request[Any, Any, Any]) -> ASGIApp:
@@ -107,7 +107,7 @@ def _docs() -> list[HTTPRouteHandler]:
         if name not in _ASSETS:
             raise Refused(404, fault("path", "not_found", name, "leads nowhere", "/docs"))
         body = asset(name)
-        return kept(body, tag_of(body, keep=PUBLIC), wishes(request.scope), media=_ASSETS[name], policy=PAGE_POLICY)
+        return fixed(body, wishes(request.scope), media=_ASSETS[name], policy=PAGE_POLICY)
 
     return [options_handler("/docs", "GET", "HEAD"), docs, options_handler("/docs/{name:str}", "GET", "HEAD"), docs_asset]
 

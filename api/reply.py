@@ -1,7 +1,8 @@
 """Responses: bytes that are ready, with the headers that say how long they keep."""
 
 from collections import OrderedDict
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
+from functools import lru_cache
 from hashlib import blake2b
 from typing import NamedTuple
 
@@ -83,25 +84,40 @@ def _etag(tag: Tag, how: str) -> bytes:
     return b'"%b-%b"' % (tag.text, how.encode()) if how else b'"%b"' % tag.text
 
 
-def kept(body: bytes, tag: Tag, wish: Wishes, *, media: bytes, policy: bytes = API_POLICY) -> Reply:
+def kept(body: bytes, tag: Tag, wish: Wishes, *, media: bytes, policy: bytes = API_POLICY, pack: Callable[[bytes, str], bytes] = compressed) -> Reply:
     """Return an answer that the client may keep, in an encoding that it takes; 304 where it has it."""
     unchanged = not_modified(tag, wish)
     if unchanged is not None:
         return unchanged
     how = encoding(wish.encodings) if wish.encodings and len(body) >= SMALLEST else ""
     headers = [(b"content-type", media), (b"etag", _etag(tag, how)), (b"cache-control", tag.keep), _VARY, (b"content-security-policy", policy)]
-    return _sized(headers, body, how)
+    return _sized(headers, pack(body, how) if how else body, how)
+
+
+def fixed(body: bytes, wish: Wishes, *, media: bytes, policy: bytes = API_POLICY) -> Reply:
+    """Return a page or document that stays the same while the server runs: hashed and compressed once."""
+    return kept(body, _fixed_tag(body), wish, media=media, policy=policy, pack=_fixed_compressed)
+
+
+@lru_cache(maxsize=64)
+def _fixed_tag(body: bytes) -> Tag:
+    return tag_of(body, keep=PUBLIC)
+
+
+@lru_cache(maxsize=64)
+def _fixed_compressed(body: bytes, how: str) -> bytes:
+    return compressed(body, how)
 
 
 def unkept(body: bytes, wish: Wishes, *, media: bytes, policy: bytes = API_POLICY) -> Reply:
     """Return an answer that nobody keeps (to POST, or of the moment)."""
     how = encoding(wish.encodings) if wish.encodings and len(body) >= SMALLEST else ""
-    return _sized([(b"content-type", media), (b"cache-control", NO_STORE), _VARY, (b"content-security-policy", policy)], body, how)
+    headers = [(b"content-type", media), (b"cache-control", NO_STORE), _VARY, (b"content-security-policy", policy)]
+    return _sized(headers, compressed(body, how) if how else body, how)
 
 
 def _sized(headers: list[Header], body: bytes, how: str) -> Reply:
     if how:
-        body = compressed(body, how=how)
         headers.append((b"content-encoding", how.encode()))
     headers.append((b"content-length", b"%d" % len(body)))
     return Reply(status=200, headers=headers, body=body)

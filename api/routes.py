@@ -2,6 +2,7 @@
 
 import asyncio
 from collections.abc import Callable
+from functools import cache
 from typing import Any, NamedTuple
 
 import msgspec
@@ -12,6 +13,7 @@ from litestar.types import ASGIApp
 from anchorcalc.answering.answer import answer
 from anchorcalc.answering.replies import Answer
 from anchorcalc.catalogue import catalogue
+from anchorcalc.catalogue import question as named
 from anchorcalc.declare import Question
 from anchorcalc.doors.python import checked_boat, entry_of, has_picture, questions
 from anchorcalc.units.kinds import FIXES, POSITION
@@ -21,7 +23,7 @@ from .bodies import body_of, given_in_body, given_in_query, only_json
 from .common import options_handler, path_of, wanted
 from .negotiation import JSON, SVG, Wishes, wishes
 from .options import Options
-from .reply import API_POLICY, PRIVATE, PUBLIC, kept, not_modified, remember, remembered, tag_of, unkept
+from .reply import API_POLICY, PRIVATE, PUBLIC, fixed, kept, not_modified, remember, remembered, tag_of, unkept
 
 SVG_POLICY = b"default-src 'none'; style-src 'unsafe-inline'; frame-ancestors *"
 LARGE = 16_384  # bytes of a body from which a question is answered beside the event loop, so that others need not wait
@@ -113,13 +115,15 @@ def _question_handlers(question: Question, options: Options) -> list[HTTPRouteHa
 def _catalogue_handlers() -> list[HTTPRouteHandler]:
     @route("/v1/questions", http_method=["GET", "HEAD"], sync_to_thread=False)
     def all_questions(request: Request[Any, Any, Any]) -> ASGIApp:
-        return _as_json(request, questions())
+        wish = wishes(request.scope)
+        wanted(wish, picture=False)
+        return fixed(_catalogue(), wish, media=JSON.encode())
 
     @route("/v1/questions/{question:str}", http_method=["GET", "HEAD"], sync_to_thread=False)
     def one_question(request: Request[Any, Any, Any]) -> ASGIApp:
-        from anchorcalc.catalogue import question
-
-        return _as_json(request, entry_of(question(request.path_params["question"]).name))
+        wish = wishes(request.scope)
+        wanted(wish, picture=False)
+        return fixed(_entry(named(request.path_params["question"]).name), wish, media=JSON.encode())
 
     return [
         options_handler("/v1/questions", "GET", "HEAD"),
@@ -129,8 +133,11 @@ def _catalogue_handlers() -> list[HTTPRouteHandler]:
     ]
 
 
-def _as_json(request: Request[Any, Any, Any], content: Any) -> ASGIApp:
-    wish = wishes(request.scope)
-    wanted(wish, picture=False)
-    body = _encode(content)
-    return kept(body, tag_of(body, keep=PUBLIC), wish, media=JSON.encode())
+@cache
+def _catalogue() -> bytes:
+    return _encode(questions())
+
+
+@cache
+def _entry(name: str) -> bytes:
+    return _encode(entry_of(name))
