@@ -12,7 +12,7 @@ import pyarrow.csv as arrow_csv
 
 from anchorcalc.errors import FileError, fault
 
-BLOCK = 4 << 20  # bytes read at once
+BLOCK = 1 << 20  # bytes read at once
 HEAD_AT_MOST = 1 << 20  # bytes of a heading line
 _DELIMITERS = (",", ";", "\t", "|")
 _UTF_8_MARK = b"\xef\xbb\xbf"

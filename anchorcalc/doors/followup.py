@@ -73,4 +73,6 @@ def _only_earlier(question: Question, mention: Mention, known: Mapping[str, Take
     fitting = [name for name in known if name in question.inputs and fit(term=TERMS[name], mention=mention) in ("yes", "bare")]
     if is_size(mention):
         fitting = [name for name in fitting if TERMS[name].kind is kinds.SIZE]
+    if len(fitting) > 1:
+        fitting = [name for name in fitting if question.inputs[name].need == "asked"]
     return fitting[0] if len(fitting) == 1 else None

@@ -26,6 +26,8 @@ def filled(*, sentence: Sentence, question: Question, system: str | None, earlie
     """Return what a text says for a question, settled as far as it can be."""
     reading = Reading(question=question, sentence=sentence)
     take_quantities(reading, without=settle_tide_times(reading))
+    _whole_rode(reading)
+    _from_boat(reading)
     settle_marks(reading)
     _words(reading)
     _units(reading, system=system, earlier=earlier)
@@ -44,6 +46,35 @@ def _words(reading: Reading) -> None:
     for said in words_said(tokens=reading.sentence.tokens, takes=takes):
         if not said.negated:
             reading.put(said.term, said.word)
+
+
+_ROPE = (" rope", " line", " warp", " nylon", " hemp")
+_ALL_CHAIN = (" all chain ", " no warp ", " no rope ", " no line ", " all - chain ", " no nylon ")
+
+
+def _whole_rode(reading: Reading) -> None:
+    """Take a length of rope, or of chain, for the whole rode where the text knows of nothing else."""
+    inputs, line = reading.question.inputs, reading.sentence.line
+    if "rode_aboard" not in inputs or "rode_aboard" in reading.asked or "line" not in inputs or inputs["line"].direct:
+        return
+    ropes = any(word in line for word in _ROPE)
+    for name, other in (("line", " chain "), ("chain", None)):
+        if name in reading.asked and name not in reading.rivals and (other not in line if other else not ropes or any(one in line for one in _ALL_CHAIN)):
+            if not {"line", "chain"} - {name} & set(reading.asked):
+                reading.asked["rode_aboard"] = reading.asked.pop(name)
+            return
+
+
+def _from_boat(reading: Reading) -> None:
+    """A distance from the boat is no distance from the anchor: it is asked for. One that does not say is taken, with a caution."""
+    mention = reading.parts.pop("from_boat", None)
+    if mention is not None:
+        reading.leave(mention, None)
+        reading.told.add(mention.start)
+        if "distance" not in reading.asked:
+            reading.open_terms["distance"] = TERMS["distance"].prompt
+    elif "distance" in reading.asked and not any(word in reading.sentence.line for word in (" anchor ", " hook ", " anchors ", " mine ", " ours ", " let go ", " drop ")):
+        reading.cautions.append(cautions.FROM_ANCHOR)
 
 
 def _units(reading: Reading, *, system: str | None, earlier: Mapping[str, Any]) -> None:

@@ -58,12 +58,19 @@ def _same(one: Any, other: Any) -> bool:
 _SOUNDER = frozenset(("reading", "transducer_depth", "draught"))
 
 
-def taken_by(question: Question) -> frozenset[str]:
+_SOUNDS = (" sounder", " echo", " shows ", " reads ", " reading ", " display", " fishfinder ", " fish finder ", " finder ", " transducer ", " plotter ", " meter ", " dial ")
+
+
+def taken_by(question: Question, line: str) -> frozenset[str]:
     """Return the terms that a question takes, with those that make one of them."""
     takes = frozenset(question.inputs)
     extra: set[str] = set()
     if "depth" in takes:
-        extra |= {"charted", "height_now", *_SOUNDER}
+        extra |= {"charted", "height_now"}
+        if any(word in line for word in _SOUNDS):
+            extra |= _SOUNDER
+    if "distance" in takes:
+        extra.add("from_boat")
     if takes & {"tide_rise", "tide_fall"}:
         extra |= {"at_high", "at_low", "height_now"}
     return takes | extra
@@ -72,7 +79,7 @@ def taken_by(question: Question) -> frozenset[str]:
 def take_quantities(reading: Reading, *, without: set[int]) -> None:
     """Put what the quantities of a text say into a reading, those left out that were taken before."""
     sentence, question = reading.sentence, reading.question
-    takes, parts = frozenset(question.inputs), taken_by(question)
+    takes, parts = frozenset(question.inputs), taken_by(question, sentence.line)
     found = gusts(roles(tokens=sentence.tokens, takes=parts, without=frozenset(without)), sentence)
     found = _products(found, takes)
     found = _ratios(found, takes)
@@ -125,7 +132,8 @@ def _ratios(found: list[Role], takes: frozenset[str]) -> list[Role]:
     """A ratio that no word claims is the scope, or the slope of the beach where it falls out less than one to one."""
     for at, role in enumerate(found):
         amount = role.mention.amount
-        if role.mention.kind == "ratio" and role.term is None and isinstance(amount, Amount):
+        times = role.mention.kind == "other" and role.mention.text.lower().endswith("times")
+        if (role.mention.kind == "ratio" or times) and role.term is None and isinstance(amount, Amount):
             term = "slope" if "slope" in takes and amount.value < 1.0 else "least_scope" if "least_scope" in takes else "scope"
             found[at] = role._replace(term=term, fit="yes")
         elif role.term in ("scope", "least_scope") and ("scope" if role.term == "least_scope" else "least_scope") in takes and role.term not in takes:

@@ -36,12 +36,12 @@ def _corrected(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
     at = 0
     while at < len(tokens):
         if tokens[at].mention is not None:
-            end = _correction(tokens, at)
+            cut, end = _correction(tokens, at)
             if end:
                 old, new = tokens[at].mention, tokens[end].mention
                 assert old is not None and new is not None
                 dropped.append(old)
-                tokens = [*tokens[:at], _in_place(old, tokens[end]), *tokens[end + 1 :]]
+                tokens = [*tokens[:at], _in_place(old, tokens[end]), *tokens[at + 1 : cut], *tokens[end + 1 :]]
                 continue
         at += 1
     return tokens
@@ -60,24 +60,31 @@ def _in_place(old: Mention, token: Token) -> Token:
     return token
 
 
-def _correction(tokens: list[Token], at: int) -> int:
-    """Return where the value stands that takes the place of the one at a place, or 0."""
+def _correction(tokens: list[Token], at: int) -> tuple[int, int]:
+    """Return where the taking back begins, and where the value stands that takes the place of the one at a place; or zeros."""
     old = tokens[at].mention
     assert old is not None
     strong = 0
     for place in range(at + 1, min(len(tokens), at + 12)):
         token = tokens[place]
         if token.mention is not None:
-            return place if strong and _alike(old, token.mention) and place - strong <= _REACH else 0
+            return (_cut(tokens, at, strong), place) if strong and _alike(old, token.mention) and place - strong <= _REACH else (0, 0)
         if strong:
             if token.word in _BETWEEN or token.word in _STRONG or place - strong <= 3:
                 continue
-            return 0
+            return 0, 0
         if token.word in _STRONG or (token.word in ("no", "not") and _is_no(tokens, place)):
             strong = place
         elif token.word in STOPS and place - at > 4:
-            return 0
-    return 0
+            return 0, 0
+    return 0, 0
+
+
+def _cut(tokens: list[Token], at: int, strong: int) -> int:
+    """Return where a taking back begins: at the signs and small words before it."""
+    while strong - 1 > at and tokens[strong - 1].word in _BETWEEN:
+        strong -= 1
+    return strong
 
 
 def _is_no(tokens: list[Token], place: int) -> bool:

@@ -9,9 +9,11 @@ from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.patterns import table
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.words import FILLERS, PARTING, STOPS
+from anchorcalc.units.kinds import RATIO
 
 REACH, STEPS = 6.0, 9
 ARTICLES = frozenset("the a an my our her his their your its this that these some".split())
+_PREPOSITIONS = frozenset("in at from for off on over by into onto against".split())
 _NOUN, _NAME, _FOREIGN, _WRONG = 5.0, 9.0, 2.0, 2.5
 
 
@@ -92,6 +94,8 @@ def _cost(token: Token, *, mine: Mention, backward: bool) -> float:
         return 0.5 if is_size(token.mention) and not is_size(mine) else 4.0
     if word in ARTICLES:
         return 0.8 if backward else 0.2
+    if word in _PREPOSITIONS:
+        return 3.0 if backward else 1.5
     if word in FILLERS:
         return 0.2
     if word == ",":
@@ -113,7 +117,8 @@ def candidates(*, tokens: tuple[Token, ...], at: int, starts: dict[int, list[Spo
         for _ in range(STEPS):
             beside = ends.get(place, ()) if backward else starts.get(place + 1, ())
             for one in beside:
-                for name, weight in one.behind if backward else one.before:
+                for said, weight in one.behind if backward else one.before:
+                    name = _here(said, takes)
                     _keep(best, name=name, weight=weight, cost=cost, mention=mention, at=at, cue=(one.start, one.end), takes=takes)
             place = place - 1 if backward else place + 1
             if not 0 <= place < len(tokens):
@@ -124,6 +129,16 @@ def candidates(*, tokens: tuple[Token, ...], at: int, starts: dict[int, list[Spo
     return sorted(best.values(), key=lambda role: -role.score)[:8]
 
 
+def _here(name: str, takes: frozenset[str]) -> str:
+    """Return the term that a word for chain or rope means in a question that takes only the rode as a whole."""
+    if name in _ROPE and name not in takes:
+        return next((one for one in ("rode_out", "rode_aboard") if one in takes), name)
+    return "distance_off" if name == "distance" and name not in takes and "distance_off" in takes else name
+
+
+_ROPE = frozenset(("chain", "line"))
+
+
 def _keep(
     best: dict[str, Role], *, name: str, weight: float, cost: float, mention: Mention, at: int, cue: tuple[int, int], takes: frozenset[str],
 ) -> None:
@@ -131,12 +146,14 @@ def _keep(
     if how == "never" or (how == "no" and (cost > _TIGHT or weight < _PLAIN or any(name in takes for name in _OWN_KIND.get(mention.kind, ())))):
         return
     score = weight - cost - (_WRONG if how == "no" else 0.0) - (0.0 if name in takes else _FOREIGN)
-    if score > 0.3 and (name not in best or score > best[name].score):
+    if mention.kind == "number" and weight < _PLAIN and ALL_TERMS[name].kind is RATIO and not 2.0 <= mention.amount.value <= _MOST_SCOPE:  # type: ignore[union-attr]
+        return
+    if score > (_LEAST if name in takes else _LEAST_FOREIGN) and (name not in best or score > best[name].score):
         best[name] = Role(mention, at, name, score, how, cue)
 
 
 # A wrong dimension counts only right beside its word, and never where the question takes a term of the quantity's own kind.
-_TIGHT, _PLAIN = 1.0, 6.0
+_TIGHT, _PLAIN, _LEAST, _LEAST_FOREIGN, _MOST_SCOPE = 1.0, 6.0, 1.0, 2.0, 15.0
 _OWN_KIND = {"speed": ("wind", "current", "drift"), "power": ("engine_power",), "angle": ("spread", "angle", "pull_angle"), "force": ("load", "pull")}
 
 
