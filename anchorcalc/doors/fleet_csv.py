@@ -142,7 +142,7 @@ class CsvSource:
 class CsvSink:
     """A CSV file, written batch by batch in the dialect of another, where there is one."""
 
-    def __init__(self, file: BinaryIO, dialect: Dialect | None) -> None:
+    def __init__(self, file: Any, dialect: Dialect | None) -> None:
         self.file, self.dialect = file, dialect or Dialect(delimiter=",", end="\n", encoding="utf-8", mark=b"")
         self._writer: Any = None
 
@@ -159,7 +159,7 @@ class CsvSink:
         csv.writer(line, delimiter=self.dialect.delimiter, lineterminator=self.dialect.end).writerow(schema.names)
         mark = _UTF_8_MARK if self.dialect.mark else b""
         self.file.write(mark + line.getvalue().encode())
-        options = arrow_csv.WriteOptions(include_header=False, delimiter=self.dialect.delimiter, eol=self.dialect.end, batch_size=16384)
+        options = arrow_csv.WriteOptions(include_header=False, delimiter=self.dialect.delimiter, eol=self.dialect.end)
         return arrow_csv.CSVWriter(self.file, schema, write_options=options)
 
     def close(self) -> None:

@@ -194,14 +194,14 @@ def _spooled(stream: Stream) -> Any:
     return spool
 
 
-def _sink(file: BinaryIO, kind: str, read: Source) -> Sink:
+def _sink(file: Any, kind: str, read: Source) -> Sink:
     if kind == ".csv":
         return CsvSink(file, read.dialect)
     return ParquetSink(file) if kind == ".parquet" else JsonSink(file)
 
 
 @contextmanager
-def _written(path: str) -> Iterator[BinaryIO]:
+def _written(path: str) -> Iterator[Any]:
     """Give a file to write to, that takes the place of the old one only when all is well; a pipe gets nothing before that."""
     if path != "-" and _format(path) not in FORMATS:
         raise FileError([fault("table", "unsupported_media_type", path, "has an ending that is not written", " or ".join(FORMATS))])
@@ -213,8 +213,8 @@ def _written(path: str) -> Iterator[BinaryIO]:
         raise FileError([fault("table", "unreadable", path, f"cannot be written ({error.strerror})", "a folder that can be written to")]) from error
     try:
         with file:
-            yield file  # type: ignore[misc]
-            file.flush()
+            with pa.OSFile(file.name, "w") as native:
+                yield native
             os.fsync(file.fileno())
         if path == "-":
             _copied(file.name)

@@ -1,7 +1,7 @@
 """Parquet and JSON lines, in and out, batch by batch."""
 
 from collections.abc import Iterator
-from typing import Any, BinaryIO
+from typing import Any
 
 import msgspec
 import pyarrow as pa
@@ -43,7 +43,7 @@ class ParquetSource:
 class ParquetSink:
     """A Parquet file, written batch by batch."""
 
-    def __init__(self, file: BinaryIO) -> None:
+    def __init__(self, file: Any) -> None:
         self.file = file
         self._writer: Any = None
 
@@ -105,7 +105,7 @@ class JsonSource:
 class JsonSink:
     """JSON lines, written batch by batch."""
 
-    def __init__(self, file: BinaryIO) -> None:
+    def __init__(self, file: Any) -> None:
         self.file = file
 
     def write(self, batch: Any, *, results: int) -> None:
