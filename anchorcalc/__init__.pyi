@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 from datetime import datetime, time
+from decimal import Decimal
 from typing import Any, Protocol
 
 from anchorcalc.answering.answers import AnchorSizeAnswer as AnchorSizeAnswer
@@ -103,7 +104,7 @@ class _Pint(Protocol):
     def dimensionality(self) -> Any: ...
 
 _Quantity = str | Quantity | Mapping[str, object] | _Pint
-_Number = float | str | Quantity | Mapping[str, object]
+_Number = float | Decimal | str | Quantity | Mapping[str, object]
 _Word = str | ReadWord
 _Flag = bool | str | ReadFlag
 _Clock = str | datetime | time | ClockTime

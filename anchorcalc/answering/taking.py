@@ -3,9 +3,11 @@
 import math
 from collections.abc import Callable, Mapping, Sequence
 from datetime import datetime, time
+from decimal import Decimal
 from difflib import get_close_matches
 from functools import lru_cache
 from itertools import pairwise
+from numbers import Real
 from typing import Any, NamedTuple
 
 from anchorcalc.errors import Code, Fault, fault
@@ -105,7 +107,7 @@ def _number(raw: Any) -> float | None:
         return None
     if isinstance(raw, int | float):
         return float(raw) if abs(raw) < 1e300 or isinstance(raw, float) else math.inf
-    if hasattr(raw, "dtype") and getattr(raw, "ndim", 1) == 0 and raw.dtype.kind in "fiu":
+    if isinstance(raw, Real | Decimal) or (hasattr(raw, "dtype") and getattr(raw, "ndim", 1) == 0 and raw.dtype.kind in "fiu"):
         return float(raw)
     return None
 
@@ -122,8 +124,8 @@ def _take_quantity(term: Term, raw: Any) -> Taken | Fault:
     number = _number(raw)
     if number is None:
         return fault(term.name, "wrong_kind", raw, f"is no {term.kind.name}", term.would_do)
-    if term.kind.has_unit and math.isfinite(number):
-        return fault(term.name, "bare_number", raw, "has no unit", term.would_do)
+    if not math.isfinite(number):
+        return fault(term.name, "not_finite", raw, "is not a finite number", term.would_do)
     return _from_amount(term, Amount("number", number, number, "", number, number), raw)
 
 
@@ -331,7 +333,7 @@ def _take_clock(term: Term, raw: Any) -> Taken | Fault:
 
 
 def _take_position(term: Term, raw: Any) -> Taken | Fault:
-    value = raw.get("value") if isinstance(raw, Mapping) else getattr(raw, "value", raw)
+    value = raw.get("value", raw) if isinstance(raw, Mapping) else getattr(raw, "value", raw)
     if isinstance(value, str):
         return _position(term, value)
     found = _pair(value)

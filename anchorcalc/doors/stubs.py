@@ -33,7 +33,7 @@ class _Pint(Protocol):
     def dimensionality(self) -> Any: ...
 
 _Quantity = str | Quantity | Mapping[str, object] | _Pint
-_Number = float | str | Quantity | Mapping[str, object]
+_Number = float | Decimal | str | Quantity | Mapping[str, object]
 _Word = str | ReadWord
 _Flag = bool | str | ReadFlag
 _Clock = str | datetime | time | ClockTime
@@ -66,6 +66,7 @@ def public_stub() -> str:
         HEADER,
         "from collections.abc import Mapping, Sequence",
         "from datetime import datetime, time",
+        "from decimal import Decimal",
         "from typing import Any, Protocol\n",
     ]
     lines += _imports()

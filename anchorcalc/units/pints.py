@@ -70,7 +70,8 @@ def from_pint(*, value: Any, kind: str) -> float | None:
         import pint
 
         try:
-            factor = float(value._REGISTRY.Quantity(1.0, value.units).m_as(_SI.get(kind, "")))
+            one = value._REGISTRY.non_int_type(1)  # 1.0, or what a registry of decimals or fractions counts in
+            factor = float(value._REGISTRY.Quantity(one, value.units).m_as(_SI.get(kind, "")))
         except (pint.errors.DimensionalityError, pint.errors.UndefinedUnitError):
             return None
         _factors[key] = factor
