@@ -16,7 +16,7 @@ from anchorcalc.reader.fill import filled
 from anchorcalc.reader.intent import asks_something
 from anchorcalc.reader.reading import Reading
 from anchorcalc.reader.refusals import NOTHING, refusal
-from anchorcalc.reader.restate import restated
+from anchorcalc.reader.restate import our_own, restated
 from anchorcalc.reader.sentence import read
 from anchorcalc.version import VERSION
 from anchorcalc.vocabulary import TERMS
@@ -39,6 +39,8 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
     why = refusal(line)
     if why is not None or question is None or (earlier is None and not asks_something(whole.line, weighed)):
         return cannot(why or NOTHING)
+    sentence, others = our_own(sentence, others="other_rode_out" in question.inputs)
+    dropped += others
     known_boat, known_before = known_of(boat), known_of(earlier.inputs if earlier else None)
     system = units or getattr(known_boat.get("units"), "text", None)
     reading = filled(sentence=sentence, question=question, system=system, earlier=known_before, boat=known_boat)

@@ -6,6 +6,7 @@ from typing import Any
 from anchorcalc import cautions
 from anchorcalc.declare import Question
 from anchorcalc.reader.fits import with_unit
+from anchorcalc.reader.gear import settle_gear
 from anchorcalc.reader.guess import place_by_kind, place_unclaimed
 from anchorcalc.reader.marks import settle_marks
 from anchorcalc.reader.mention import Mention
@@ -30,6 +31,7 @@ def filled(*, sentence: Sentence, question: Question, system: str | None, earlie
     _from_boat(reading)
     settle_marks(reading)
     _words(reading)
+    settle_gear(reading)
     _units(reading, system=system, earlier=earlier)
     _sounder(reading, boat=boat, earlier=earlier)
     settle_tide(reading)

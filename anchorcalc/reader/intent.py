@@ -34,8 +34,28 @@ def cues() -> dict[str, tuple[tuple[Cue, ...], tuple[Cue, ...]]]:
     return found
 
 
+_SECOND = re.compile(r" (?:, |; |\? |\. )?and (?:what|how|which|when|where|will|is|does|do|can|would|could) ")
+_OWN_ASK = 8.0
+
+
 def weigh(line: str) -> list[Weighed]:
-    """Return the questions that a line of words may ask, the heaviest first."""
+    """Return the questions that a line of words may ask, the heaviest first; of two questions in a text the first one counts."""
+    found = _weigh(line)
+    if len(found) < 2 or (second := _SECOND.search(line)) is None:
+        return found
+    first = [one for one in found if one.first < second.start() and one.strongest >= _OWN_ASK]
+    return first + [one for one in found if one not in first] if first else found
+
+
+def second_question(line: str, weighed: list[Weighed]) -> int:
+    """Return where a second question begins in a line that was read for its first, or -1."""
+    second = _SECOND.search(line)
+    if second is None or not weighed or not any(one.question != weighed[0].question and one.first >= second.start() and one.strongest >= _OWN_ASK for one in weighed):
+        return -1
+    return second.end()
+
+
+def _weigh(line: str) -> list[Weighed]:
     words = frozenset(line.split())
     found: list[Weighed] = []
     for name, (asks, hints) in cues().items():
@@ -70,7 +90,7 @@ def asks_something(line: str, weighed: list[Weighed]) -> bool:
 
 _NAMED = 10.0
 _REQUEST = re.compile(
-    r"(?<= )(?:\?|what|which|when|where|how|tell|give me|show|list|calculate|compute|work out|check|please|estimate|recommend|survey|inspect|rate|vet|convert|wanted|needed|need|i want the|id know|i would know)(?= )")
+    r"(?<= )(?:\?|is that|is this|is it|give my|working out|what|which|when|where|how|tell|give me|show|list|calculate|compute|work out|check|please|estimate|recommend|survey|inspect|rate|vet|convert|wanted|needed|need|i want the|id know|i would know)(?= )")
 _BEGINS = re.compile(r"(?:^ |[.,;:!\n] |<\w+> |so |and )(?:is|are|am|do|does|can|could|will|would|should|shall|must|may|might|has|have i|have we|did)(?= \S)")
 _FRAGMENT = re.compile(r"(?:[,;:.] |^ )(?:rode|scope|swing|load|mark plan|drag check|tackle check|longest|max|deepest|shallowest|true depth|real depth|depth per mark|hold)(?= )")
 _STATES = re.compile(r"(?<= )(?:i|we|is|are|have|has|was|were|lies|she|they|draws|my|our)(?= )")

@@ -9,6 +9,7 @@ from anchorcalc.declare import Question
 from anchorcalc.reader.between import ALL_TERMS, BETWEEN
 from anchorcalc.reader.fits import as_given, clock_said
 from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.neighbour import others_quantities
 from anchorcalc.reader.sentence import Sentence
 from anchorcalc.reader.slots import Role, roles
 from anchorcalc.units.kinds import RATIO, Amount
@@ -81,12 +82,14 @@ def take_quantities(reading: Reading, *, without: set[int]) -> None:
     sentence, question = reading.sentence, reading.question
     takes, parts = frozenset(question.inputs), taken_by(question, sentence.line)
     found = gusts(roles(tokens=sentence.tokens, takes=parts, without=frozenset(without)), sentence)
-    found = _products(found, takes)
+    found = _products(_no_aliases(found), takes)
     found = _ratios(found, takes)
+    theirs = others_quantities(sentence.tokens) if "other_rode_out" in takes else frozenset()
     for role in found:
-        _take(reading, role, takes, parts)
+        _take(reading, role._replace(term=_THEIRS.get(role.term or "", role.term)) if role.mention.start in theirs else role, takes, parts)
 
 
+_THEIRS = {"rode_out": "other_rode_out", "boat_length": "other_boat_length", "chain": "other_rode_out"}
 # What a text says of a boat besides, whatever it asks; other terms that a question does not take need plainer words.
 _COMMON = frozenset(("boat_length", "beam", "draught", "wind", "current", "engine_power", "anchor_mass", "displacement", "propeller_diameter", "unwanted", "chain_size", "line_size"))
 _COMMON_LEAST, _FOREIGN_LEAST = 2.5, 5.0
@@ -103,6 +106,12 @@ def _take(reading: Reading, role: Role, takes: frozenset[str], parts: frozenset[
             reading.leave(role.mention, term)
         else:
             reading.parts[term] = role.mention
+    elif "alternative" in role.mention.flags and "about" not in role.mention.flags and isinstance(role.mention.amount, Amount):
+        amount = role.mention.amount
+        for end, value in ((amount.low, amount.value), (amount.high, amount.value_high)):
+            reading.put(term, as_given(term=TERMS[term], mention=role.mention._replace(amount=Amount(amount.kind, end, end, amount.unit, value, value))))
+    elif role.fit == "bare" and isinstance(reading.asked.get(term), Amount):
+        reading.leave(role.mention, None)
     elif role.fit == "bare":
         known = reading.bare.get(term)
         if known is not None and known.amount != role.mention.amount:
@@ -111,7 +120,14 @@ def _take(reading: Reading, role: Role, takes: frozenset[str], parts: frozenset[
     elif ALL_TERMS[term].kind.name == "clock":
         reading.put(term, clock_said(role.mention))
     else:
+        reading.bare.pop(term, None)
         reading.put(term, as_given(term=TERMS[term], mention=role.mention))
+
+
+def _no_aliases(found: list[Role]) -> list[Role]:
+    """Where the rode as a whole is said, lengths of chain or rope are only parts of it."""
+    whole = {role.term for role in found if role.term is not None and not role.alias}
+    return [role._replace(term="chain") if role.alias and role.term in whole and role.term in ("rode_out", "rode_aboard") else role for role in found]
 
 
 # --- what some quantities are by their form -----------------------------------------------------------------------------------------
@@ -120,7 +136,7 @@ def _take(reading: Reading, role: Role, takes: frozenset[str], parts: frozenset[
 def _products(found: list[Role], takes: frozenset[str]) -> list[Role]:
     """Length × beam of the boat, where neither is a size."""
     for at, (first, last) in enumerate(zip(found, found[1:], strict=False)):
-        if "product" in first.mention.flags and "product" in last.mention.flags and last.mention.start - first.mention.end < 8:
+        if "product" in first.mention.flags and "product" in last.mention.flags and last.mention.start - first.mention.end <= 4:
             small = first.term in ("chain", "line") or (isinstance(last.mention.amount, Amount) and last.mention.amount.high < 0.1)
             if not small:
                 found[at] = first._replace(term="boat_length", fit="yes")

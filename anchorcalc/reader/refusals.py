@@ -38,14 +38,14 @@ REFUSALS: tuple[Refusal, ...] = (
         "can (?:i|we) leave the boat", "too windy to", "go ashore", "worth (?:going|leaving)", "sit tight", "good idea to", "unsafe to leave", "would you stay", "is it wise", "dare (?:we|i) leave", "go or stay", "stay or go", "safe overnight", "would you sail",
     )),
     Refusal(_MONEY, _any(
-        "cost", "costs", "price", "prices", "cheap", "cheaper", "cheapest", "insurance", "insured", "where (?:can|do|could) (?:i|we) (?:buy|get|find)", "how much is a", "too much \\?", "worth (?:the money|buying)", "which (?:brand|shop|make)", "who makes", "who sells", "pays",
+        "cost", "costs", "price", "prices", "cheap", "cheaper", "cheapest", "insurance", "insurer", "insured", "where (?:can|do|could) (?:i|we) (?:buy|get|find)", "how much is a", "too much \\?", "worth (?:the money|buying)", "which (?:brand|shop|make)", "who makes", "who sells", "pays",
     )),
     Refusal(_HOW, _any(
         "splice", "how (?:do|should|to|can) (?:i|we|you)? ?(?:tie|splice|clean|descale|bleed|knot|whip|rig|paint|lash|maintain|service|fix)", "bowline", "which way (?:do|should) (?:i|we) turn", "which oil", "antifouling", "which paint", "what colour", "knot .. tie",
     )),
     Refusal(_PLACE, _any("is the holding in (?! sand| mud| clay)\\S+", "which island", "good place to anchor", "prettiest", "where exactly is", "best anchorage", "deepest lake", "where is the best", "nice anchorage")),
     Refusal(_OTHER, _any(
-        "poem", "capital of", "recipe", "boil", "mussels", "butter", "garlic", "minutes a side", "fever", "ankle", "doctor", "battery", "fridge", "luggage", "flight", "concrete", "bolts", "sail area", "how fast", "how many litres", "litres for", "diesel get us", "luggage", "joke",
+        "poem", "fishing tackle", "which way will", "capital of", "recipe", "boil", "mussels", "butter", "garlic", "minutes a side", "fever", "ankle", "doctor", "battery", "fridge", "luggage", "flight", "concrete", "bolts", "sail area", "how fast", "how many litres", "litres for", "diesel get us", "luggage", "joke",
         "midsummer", "race", "ignore all earlier", "instructions", "radio check", "who are you", "sprain", "cod", "flour", "word fathom", "fish at", "what is [a]? ?scope \\?", "trim my sails", "your \\S+ questions", "isnt it boring", "i wish", "never again", "radius of the earth", "drop table", "select", "script", "canvas", "bleed",
         "how long until the tow", "tide be with us", "in <date>", "weigh in the locker", "dock line", "mark 4 gas", "which oil", "litres an hour",
     )),

@@ -13,11 +13,16 @@ _REACH = 7
 
 
 def restated(sentence: Sentence) -> tuple[Sentence, list[Mention]]:
-    """Return a text with spoken forms made one, corrections made and other days and boats left out; and the quantities so dropped."""
-    tokens = joined(list(sentence.tokens))
+    """Return a text with spoken forms made one and corrections made; and the quantities that were taken back."""
     dropped: list[Mention] = []
-    tokens = _corrected(tokens, dropped)
-    tokens = _own(tokens, dropped)
+    tokens = _denied(_corrected(joined(list(sentence.tokens)), dropped), dropped)
+    return Sentence(sentence.text, tuple(tokens)), dropped
+
+
+def our_own(sentence: Sentence, *, others: bool) -> tuple[Sentence, list[Mention]]:
+    """Return a text without what it tells of other days, and of other boats unless those count; and the quantities so dropped."""
+    dropped: list[Mention] = []
+    tokens = _own(list(sentence.tokens), dropped, others=others)
     return Sentence(sentence.text, tuple(tokens)), dropped
 
 
@@ -70,7 +75,7 @@ def _correction(tokens: list[Token], at: int) -> tuple[int, int]:
         if token.mention is not None:
             return (_cut(tokens, at, strong), place) if strong and _alike(old, token.mention) and place - strong <= _REACH else (0, 0)
         if strong:
-            if token.word in _BETWEEN or token.word in _STRONG or place - strong <= 3:
+            if token.word in _BETWEEN or token.word in _STRONG or any(token.word == one.word for one in tokens[max(0, at - 4) : strong]):
                 continue
             return 0, 0
         if token.word in _STRONG or (token.word in ("no", "not") and _is_no(tokens, place)):
@@ -102,6 +107,21 @@ def _alike(old: Mention, new: Mention) -> bool:
     return old.kind == new.kind or "number" in (old.kind, new.kind) or {old.kind, new.kind} <= {"mass", "force", "power", "length"} and old.kind in ("power", "force", "mass")
 
 
+_DENIES = frozenset(("not", "isnt", "wasnt", "arent", "forget"))
+
+
+def _denied(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
+    """Leave out quantities that are said not to be: `not 7:1 tonight`, `never mind 8:1`."""
+    kept: list[Token] = []
+    for at, token in enumerate(tokens):
+        before = [one.word for one in tokens[max(0, at - 2) : at] if one.word not in ("a", "the")]
+        if token.mention is not None and before and (before[-1] in _DENIES or before == ["never", "mind"]):
+            dropped.append(token.mention)
+        else:
+            kept.append(token)
+    return kept
+
+
 # --- other days, other boats --------------------------------------------------------------------------------------------------------
 
 
@@ -120,7 +140,7 @@ def _closings(what: str) -> tuple[tuple[str, ...], ...]:
     return tuple(tuple(one.split()) for one in (NOW if what == "past" else (*OURS, *NOW)))
 
 
-def _own(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
+def _own(tokens: list[Token], dropped: list[Mention], *, others: bool) -> list[Token]:
     """Leave out what is told of another day or another boat, up to where the text comes back to now and us."""
     kept: list[Token] = []
     state, since = "", 0
@@ -130,6 +150,7 @@ def _own(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
             state = ""
         if not state:
             state, since = _opening(words, at)
+            state = "" if state == "other" and others else state
         if state and token.mention is not None:
             dropped.append(token.mention)
         else:

@@ -55,8 +55,11 @@ def _words(low: str, start: int, end: int, tokens: list[Token]) -> None:
         tokens.append(Token(spelled(found[0]), found.start(), found.end()))
 
 
+_CONTRACTED = {"i'm": "iam", "we're": "weare", "i've": "i", "we've": "we", "i'd": "i", "we'd": "we", "i'll": "i", "we'll": "we", "she'll": "she", "they're": "they", "you're": "you", "it'll": "it", "he'll": "he"}
+
+
 def spelled(word: str) -> str:
     """Return a word in the spelling of the tables."""
     if "'" in word:
-        word = word.removesuffix("'s").replace("'", "") if not word.endswith("n't") else word.replace("'", "")
+        word = _CONTRACTED.get(word, word).removesuffix("'s").replace("'", "") if not word.endswith("n't") else word.replace("'", "")
     return SAME.get(word, word)

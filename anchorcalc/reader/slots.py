@@ -35,6 +35,7 @@ class Role(NamedTuple):
     score: float
     fit: Fit = "never"
     cue: tuple[int, int] = (-1, -1)
+    alias: bool = False
 
 
 Phrases = dict[str, list[tuple[tuple[str, ...], dict[str, float], dict[str, float]]]]
@@ -99,7 +100,7 @@ def _cost(token: Token, *, mine: Mention, backward: bool) -> float:
     if word in FILLERS:
         return 0.2
     if word == ",":
-        return 2.5
+        return 3.0 if backward else 5.0
     if word in STOPS:
         return 99.0
     if word in PARTING:
@@ -119,14 +120,15 @@ def candidates(*, tokens: tuple[Token, ...], at: int, starts: dict[int, list[Spo
             for one in beside:
                 for said, weight in one.behind if backward else one.before:
                     name = _here(said, takes)
-                    _keep(best, name=name, weight=weight, cost=cost, mention=mention, at=at, cue=(one.start, one.end), takes=takes)
+                    _keep(best, name=name, alias=name != said, weight=weight, cost=cost, mention=mention, at=at, cue=(one.start, one.end), takes=takes)
             place = place - 1 if backward else place + 1
             if not 0 <= place < len(tokens):
                 break
             cost += _cost(tokens[place], mine=mention, backward=backward)
             if cost > REACH:
                 break
-    return sorted(best.values(), key=lambda role: -role.score)[:8]
+    own = max((role.score for name, role in best.items() if name in takes and role.fit != "no"), default=0.0)
+    return sorted((role for name, role in best.items() if name in takes or role.score > own), key=lambda role: -role.score)[:8]
 
 
 def _here(name: str, takes: frozenset[str]) -> str:
@@ -140,7 +142,7 @@ _ROPE = frozenset(("chain", "line"))
 
 
 def _keep(
-    best: dict[str, Role], *, name: str, weight: float, cost: float, mention: Mention, at: int, cue: tuple[int, int], takes: frozenset[str],
+    best: dict[str, Role], *, name: str, alias: bool, weight: float, cost: float, mention: Mention, at: int, cue: tuple[int, int], takes: frozenset[str],
 ) -> None:
     how = fit(term=ALL_TERMS[name], mention=mention)
     if how == "never" or (how == "no" and (cost > _TIGHT or weight < _PLAIN or any(name in takes for name in _OWN_KIND.get(mention.kind, ())))):
@@ -149,7 +151,7 @@ def _keep(
     if mention.kind == "number" and weight < _PLAIN and ALL_TERMS[name].kind is RATIO and not 2.0 <= mention.amount.value <= _MOST_SCOPE:  # type: ignore[union-attr]
         return
     if score > (_LEAST if name in takes else _LEAST_FOREIGN) and (name not in best or score > best[name].score):
-        best[name] = Role(mention, at, name, score, how, cue)
+        best[name] = Role(mention, at, name, score, how, cue, alias)
 
 
 # A wrong dimension counts only right beside its word, and never where the question takes a term of the quantity's own kind.
@@ -206,4 +208,4 @@ def _clash(one: Role, other: Role) -> float:
         return 0.0
     shared = one.cue[0] < other.cue[1] and other.cue[0] < one.cue[1]
     same = one.term == other.term and one.mention.amount != other.mention.amount
-    return (max(one.score, other.score) + 1.0 if shared else 0.0) + (2.0 if same else 0.0)
+    return (max(one.score, other.score) + 1.0 if shared else 0.0) + (1.5 if same else 0.0)

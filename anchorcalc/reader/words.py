@@ -3,7 +3,7 @@
 # Spoken and sloppy forms to the form that the tables use. Apostrophes and a possessive `'s` are gone before this table is asked.
 SAME = {
     "whats": "what", "wot": "what", "wots": "what", "whatll": "what", "hows": "how", "wheres": "where", "whens": "when", "wen": "when", "whos": "who",
-    "theres": "there", "thats": "that", "its": "it", "itll": "it", "im": "i", "ive": "i", "ill": "i", "id": "i", "were": "were", "weve": "we", "youre": "you",
+    "theres": "there", "thats": "that", "its": "it", "itll": "it", "im": "iam", "ive": "i", "ill": "i", "id": "i", "ld": "would", "weve": "we", "youre": "you",
     "shes": "she", "shell": "she", "theyre": "they", "u": "you", "ur": "your", "pls": "please", "plz": "please", "ok": "okay", "evry": "every", "giv": "give",
     "enuff": "enough", "enuf": "enough", "gonna": "will", "wanna": "want", "gotta": "must", "lettin": "letting", "gettin": "getting", "w": "with",
     "draft": "draught", "drafts": "draught", "plow": "plough", "plows": "plough", "neighbor": "neighbour", "neighbors": "neighbours", "meters": "metres",
@@ -43,9 +43,10 @@ NOW = (
     "tonight", "today", "now", "this time", "this one", "here", "currently", "at the moment", "at present", "the new one", "this evening", "gear now", "these days", "this boat",
 )
 OTHERS = (
-    "my mate has", "my mate boat", "mate boat", "mate got", "my mate got", "my brother", "my friend", "my cousin", "cousin", "the neighbours trust", "neighbours trust", "the charter boat had",
+    "my mate has", "my mate boat", "mate boat", "mate got", "my mate got", "my brother", "my cousin", "cousin", "the neighbours trust", "neighbours trust", "the charter boat had",
     "charter boat", "the blue ketch", "the schooner", "schooner ahead", "the big boat next", "boat next to us", "boat next door", "the ferry company", "neighbour draws", "neighbour carries",
     "neighbour has", "next to us", "the boat ahead", "the boat astern", "the yacht next", "ahead of us has", "neighbour says his", "other boat has", "the guy next", "my dad", "his boat",
-    "the other crew", "my mate out", "my buddy",
+    "the other crew", "my mate out", "my buddy", "neighbour reckons", "neighbour says", "neighbour lies", "neighbour lay", "neighbour sits", "neighbour has", "neighbour boat", "neighbour carries",
+    "at the outer port", "at the standard port", "cousin rope", "ferry company moors", "trawler beyond", "friend has", "brother has", "dad has", "neighbour chain", "sister ship",
 )
-OURS = ("we", "our", "ours", "mine", "my", "i", "us", "me", "this boat")
+OURS = ("we", "our", "ours", "mine", "my", "i", "iam", "weare", "us", "me", "this boat")

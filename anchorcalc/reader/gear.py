@@ -1,0 +1,30 @@
+"""What a text says of the gear without a figure: no chain, a spare anchor, a dead flat pull."""
+
+import re
+
+from anchorcalc.reader.reading import Reading
+from anchorcalc.units.kinds import Amount
+
+_NO_CHAIN = re.compile(r"(?<= )(?:no chain|without (?:any )?chain|chainless)(?= )")
+_NO_SPARE = re.compile(r"(?<= )(?:no|without a|havent a|not a) (?:spare|second anchor|kedge|second one)(?= )")
+_SPARE = re.compile(r"(?<= )(?:spare anchor|second anchor|kedge|(?:one|a) spare|spare aboard|another anchor aboard)(?= )")
+_FLAT = re.compile(r"(?<= )(?:dead flat|pull flat|flat pull|horizontal pull|straight horizontal|pull is flat|level pull|pull dead level|pull horizontal)(?= )")
+_DRY = re.compile(r"(?<= )(?:no current|no stream|no tidal stream|slack water)(?= )")
+
+
+def settle_gear(reading: Reading) -> None:
+    """Put what is plainly said to be there, or not, into a reading."""
+    takes, line, asked = reading.question.inputs, reading.sentence.line, reading.asked
+    if "spare_anchor" in takes and _SPARE.search(line):
+        asked["spare_anchor"] = True
+    if "spare_anchor" in takes and _NO_SPARE.search(line):
+        asked["spare_anchor"] = False
+    if "chain" in takes and "chain" not in asked and "chain" not in reading.bare and _NO_CHAIN.search(line):
+        asked["chain"] = Amount("length", 0.0, 0.0, "m", 0.0, 0.0)
+    if "pull_angle" in takes and "pull_angle" not in asked and _FLAT.search(line):
+        asked["pull_angle"] = Amount("angle", 0.0, 0.0, "deg", 0.0, 0.0)
+    if "current" in takes and "current" not in asked and _DRY.search(line):
+        asked["current"] = Amount("speed", 0.0, 0.0, "kn", 0.0, 0.0)
+
+
+__all__ = ["settle_gear"]

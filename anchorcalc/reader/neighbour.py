@@ -1,0 +1,30 @@
+"""Whose boat a text speaks of: the neighbour's rode and length, where the question is about two boats."""
+
+from anchorcalc.reader.sentence import Token
+
+_OTHERS = frozenset("he his theirs their they them him neighbour neighbours hers".split())
+_OURS = frozenset("we our ours mine my i us me".split())
+_SHIPS = frozenset("sloop yacht ketch boat trawler cat catamaran cruiser cutter schooner ship".split())
+_THAT = frozenset(("that", "other", "next", "another", "moored"))
+
+
+def others_quantities(tokens: tuple[Token, ...]) -> frozenset[int]:
+    """Return where the quantities stand that are told of another boat."""
+    found: set[int] = set()
+    other, known = False, False
+    for at, token in enumerate(tokens):
+        word = token.word
+        before = tokens[at - 1].word if at else ""
+        if word in _OTHERS and not (word in ("them", "they", "their") and not known):
+            other = known = True
+        elif word in _SHIPS and before in _THAT:
+            other = known = True
+        elif word in ("she", "her") and known and not other:
+            other = True
+        elif word in _OURS and before not in ("from", "of", "to"):
+            other = False
+        elif word in (".", "?", ";") and not (at + 1 < len(tokens) and tokens[at + 1].word in ("she", "her")):
+            other = False
+        if other and token.mention is not None:
+            found.add(token.start)
+    return frozenset(found)
