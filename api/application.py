@@ -10,6 +10,7 @@ from .options import Options
 from .pages import page_handlers
 from .problems import EXCEPTION_HANDLERS
 from .routes import route_handlers
+from .widget import widget_handlers
 
 
 def create_app(**options: Any) -> Front:
@@ -28,7 +29,7 @@ def create_app(**options: Any) -> Front:
     """
     chosen = msgspec.convert(options, Options)
     inner = Litestar(
-        route_handlers=[*page_handlers(chosen), *route_handlers(chosen)],
+        route_handlers=[*page_handlers(chosen), *widget_handlers(), *route_handlers(chosen)],
         exception_handlers=EXCEPTION_HANDLERS,
         openapi_config=None,
         request_max_body_size=None,
