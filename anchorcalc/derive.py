@@ -115,16 +115,10 @@ CHAIN_SIZE = size_by_table("chain_size")
 LINE_SIZE = size_by_table("line_size")
 CHAIN_SIZE_IF_ANY = size_by_table("chain_size", takes=("chain",), when=lambda *, chain: chain > 0.0)
 # A longer boat pulls harder on a heavier chain: where the table's sizes stand in, a range of lengths has no end that is worse for all.
-SIZE_OF_RANGED_BOAT = tuple(
-    refuse(
-        "boat_length",
-        condition,
-        why="is a range, and the sizes that stand in from the table change within it",
-        would_do="one length, or chain_size and line_size with it,",
-        code="range_not_taken",
-    )
-    for condition in (
-        lambda *, boat_length_ranged, chain_size_assumed: chain_size_assumed,
-        lambda *, boat_length_ranged, line_size_assumed: line_size_assumed,
-    )
+SIZE_OF_RANGED_BOAT = refuse(
+    "boat_length",
+    lambda *, boat_length_ranged, chain_size_assumed, line_size_assumed: chain_size_assumed | line_size_assumed,
+    why="is a range, and the sizes that stand in from the table change within it",
+    would_do="one length, or chain_size and line_size with it,",
+    code="range_not_taken",
 )

@@ -18,7 +18,7 @@ from anchorcalc.units.clock import clock_text
 from anchorcalc.units.kinds import UNIT
 from anchorcalc.units.position import position_text
 from anchorcalc.units.quantity import Fix, Origin, Read, ReadClock, ReadFixes, ReadFlag, ReadLengths, ReadPosition, ReadQuantity, ReadWord
-from anchorcalc.units.shown import exact_text, tidy
+from anchorcalc.units.shown import tidy, working_text
 from anchorcalc.version import VERSION
 from anchorcalc.vocabulary import TERMS
 
@@ -79,7 +79,7 @@ def _at_corner(values: Mapping[str, Any], corners: int, corner: int) -> dict[str
 
 def _text_at(name: str, one: Taken, values: Mapping[str, Any]) -> str:
     """Return a range as text: the end that counts."""
-    return exact_text(value=values[name] / (UNIT[one.unit].factor if one.unit else 1.0), unit=one.unit, kind=TERMS[name].kind)
+    return working_text(value=values[name] / (UNIT[one.unit].factor if one.unit else 1.0), unit=one.unit, kind=TERMS[name].kind)
 
 
 def _working(question: Question, admitted: Admitted, shown: SimpleNamespace, values: Mapping[str, Any], notes: tuple[str, ...]) -> Iterator[str]:

@@ -163,7 +163,7 @@ QUESTION = Question(
     ),
     derives=(LOAD, CHAIN_SIZE, LINE_SIZE),
     requires=(require("chain_size", lambda *, load: np.greater_equal(load, 0.0), unless=("line_size", "shackle_size")),),
-    refuses=SIZE_OF_RANGED_BOAT,
+    refuses=(SIZE_OF_RANGED_BOAT,),
     cautions=(
         warn(cautions.EXTRAPOLATED, lambda *, chain_size: chain_is_outside_table(chain_size=chain_size)),
         warn(cautions.EXTRAPOLATED, lambda *, line_size: line_is_outside_table(line_size=line_size)),

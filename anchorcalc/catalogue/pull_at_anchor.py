@@ -10,7 +10,7 @@ import msgspec
 import numpy as np
 
 from anchorcalc import cautions, sources
-from anchorcalc.declare import Angle, Asked, Force, Length, May, Question, Shown, Usual, Values, down, refuse, require, up, warn
+from anchorcalc.declare import Angle, Asked, Force, Length, May, Question, Refuse, Shown, Usual, Values, down, refuse, require, up, warn
 from anchorcalc.derive import CHAIN_SIZE_IF_ANY, EXTRAPOLATED_LOAD, LOAD, LOAD_UP, SIZE_OF_RANGED_BOAT, size_by_table
 from anchorcalc.physics.catenary import rode_shape
 from anchorcalc.physics.holding import share_of_flat_pull
@@ -71,19 +71,20 @@ def working(s: Shown, v: Values) -> Iterator[str]:
 
 
 _FLOATING = LINE_MATERIAL.code("polypropylene")
-# Line that floats lifts the chain, less so under more load: the worse end of a range of loads is then at neither end for certain.
-_NO_RANGE_AFLOAT = tuple(
-    refuse(
-        name, condition, why="is a range on line that floats, which may pull flatter under more load", would_do="one value", code="range_not_taken"
+
+
+def _no_range_afloat(name: str) -> Refuse:
+    """Refuse a range of what makes the load on line that floats: it lifts the chain, less so under more load, and neither end is surely worse."""
+    rule = refuse(
+        name,
+        lambda **found: np.equal(found["line_material"], _FLOATING),
+        why="is a range on line that floats, which may pull flatter under more load",
+        would_do="one value",
+        code="range_not_taken",
     )
-    for name, condition in {
-        "load": lambda *, load_ranged, line_material: np.equal(line_material, _FLOATING),
-        "wind": lambda *, wind_ranged, line_material: np.equal(line_material, _FLOATING),
-        "boat_length": lambda *, boat_length_ranged, line_material: np.equal(line_material, _FLOATING),
-        "beam": lambda *, beam_ranged, line_material: np.equal(line_material, _FLOATING),
-        "current": lambda *, current_ranged, line_material: np.equal(line_material, _FLOATING),
-    }.items()
-)
+    return msgspec.structs.replace(rule, names=(f"{name}_ranged", "line_material"))
+
+
 _EITHER = LOAD_UP.replace("+", "^")  # more load, but a heavier chain from the table for a longer boat; and see above
 QUESTION = Question(
     title="Pull at the anchor",
@@ -108,8 +109,8 @@ QUESTION = Question(
             why="is not longer than the height of the roller above the seabed (depth + tide_rise + bow_height): the anchor is not on the bottom",
             would_do="more rode than depth + tide_rise + bow_height",
         ),
-        *SIZE_OF_RANGED_BOAT,
-        *_NO_RANGE_AFLOAT,
+        SIZE_OF_RANGED_BOAT,
+        *(_no_range_afloat(name) for name in ("load", "boat_length", "wind", "beam", "current")),
     ),
     cautions=(
         *EXTRAPOLATED_LOAD,

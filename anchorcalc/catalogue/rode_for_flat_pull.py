@@ -51,6 +51,9 @@ def solve(
 def headline(s: Shown, v: Values) -> str:
     """Say the length, beside the rule's, and what chain alone would do."""
     by_rule = f"Scope {s.scope} gives {s.rode_by_rule}."
+    if v["chain"] == 0.0 and "rode_of_chain" in v:
+        of_line = f"{s.rode_out} of line" if hasattr(s, "rode_out") else "no length of line"
+        return f"Of {s.chain_size} chain all the way, {s.rode_of_chain} makes the pull flat; without chain {of_line} does. {by_rule}"
     of_chain = f" Of {s.chain_size} chain alone: {s.rode_of_chain}." if "rode_of_chain" in v and v["chain"] < v["rode_of_chain"] else ""
     if not hasattr(s, "rode_out"):
         return f"No length of this line makes the pull flat.{of_chain} {by_rule}"
@@ -91,7 +94,7 @@ QUESTION = Question(
         require("line_size", lambda *, chain: np.equal(chain, 0.0)),
         require("line_size", _chain_is_short),
     ),
-    refuses=SIZE_OF_RANGED_BOAT,
+    refuses=(SIZE_OF_RANGED_BOAT,),
     cautions=(
         *EXTRAPOLATED_LOAD,
         warn(cautions.SEAS_AND_SNATCH),

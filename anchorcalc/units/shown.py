@@ -62,7 +62,8 @@ def rounded_text(*, value: float, unit: Unit | None, kind: Kind, way: Way) -> st
     if not math.isfinite(value):
         return "unlimited" if value > 0 else "none"
     if unit is not None and kind is SIZE:  # a size is a name, not a measure: 5/16 in, 8 mm
-        return _trade_size(value=value, unit=unit.symbol) or with_unit(number=f"{value:.3g}", unit=unit.symbol)
+        other = _trade_size(value=value / 25.4, unit="in") if unit.symbol == "mm" and abs(value - round(value)) > 5e-4 else ""
+        return other or _trade_size(value=value, unit=unit.symbol) or with_unit(number=f"{value:.3g}", unit=unit.symbol)
     if unit is not None:
         return with_unit(number=number_text(rounded(value=value, step=_step(value=value, steps=unit.steps), way=way)), unit=unit.symbol)
     return plain_text(number=number_text(rounded(value=value, step=_PLAIN_STEPS[kind.name], way=way)), kind=kind)
