@@ -17,7 +17,11 @@ class Options(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=T
     most_headers: int = 16384  # bytes of all headers
     most_body: int = 65536  # bytes of a body
     most_fixes_body: int = 2_097_152  # bytes of a body that may hold fixes
-    body_seconds: float = 20.0  # for the whole body to arrive
+    body_seconds: float = 20.0  # for the whole body to arrive; of a table, for its next part
+    most_table_body: int = 268_435_456  # bytes of a table
+    most_table_json: int = 16_777_216  # bytes of a table that is one JSON array, which must be read whole
+    most_table_rows: int = 5_000_000  # rows of a table
+    most_tables: int = 2  # tables answered at once, in each worker
 
 
 def options_from_environment() -> Options:

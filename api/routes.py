@@ -21,6 +21,7 @@ from anchorcalc.units.kinds import FIXES, POSITION
 from .asking import ask_routes
 from .bodies import body_of, given_in_body, given_in_query, only_json
 from .common import options_handler, path_of, wanted
+from .fleet import fleet_routes
 from .negotiation import JSON, SVG, Wishes, wishes
 from .options import Options
 from .reply import API_POLICY, PRIVATE, PUBLIC, fixed, kept, not_modified, remember, remembered, tag_of, unkept
@@ -32,7 +33,7 @@ _encode = msgspec.json.Encoder().encode
 
 def route_handlers(options: Options) -> list[HTTPRouteHandler]:
     """Return all handlers of version 1. Further doors of the API add theirs here."""
-    handlers = [*_catalogue_handlers(), *ask_routes(options)]
+    handlers = [*_catalogue_handlers(), *ask_routes(options), *fleet_routes(options)]
     for question in catalogue():
         handlers.extend(_question_handlers(question, options))
     return handlers

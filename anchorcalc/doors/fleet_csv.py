@@ -3,7 +3,7 @@
 import csv
 import io
 from collections.abc import Iterator
-from typing import Any, BinaryIO
+from typing import IO, Any
 
 import msgspec
 import pyarrow as pa
@@ -36,14 +36,15 @@ class Dialect(msgspec.Struct, frozen=True, kw_only=True):
 class Stream:
     """A binary stream whose head has been looked at and is still read."""
 
-    def __init__(self, rest: BinaryIO) -> None:
-        self.rest, self.head, self.taken, self.closed = rest, b"", 0, False
+    def __init__(self, rest: IO[bytes]) -> None:
+        self.rest, self.head, self.more, self.closed = rest, b"", True, False
 
     def look(self, *, lines: int) -> bytes:
         """Return the head: so many whole lines, or all there is."""
         while self.head.count(b"\n") < lines and len(self.head) < HEAD_AT_MOST:
             more = self.rest.read(1 << 16)
             if not more:
+                self.more = False
                 break
             self.head += more
         return self.head
@@ -54,7 +55,6 @@ class Stream:
             part, self.head = (self.head, b"") if size < 0 else (self.head[:size], self.head[size:])
         else:
             part = self.rest.read(size)
-        self.taken += len(part)
         return part
 
     def readable(self) -> bool:
@@ -113,10 +113,10 @@ def _outside(line: str, sign: str) -> int:
 
 
 class CsvSource:
-    """A CSV file, read block by block."""
+    """A CSV file, read block by block; `alone`: by one thread."""
 
-    def __init__(self, stream: Stream, *, where: str) -> None:
-        self.where = where
+    def __init__(self, stream: Stream, *, where: str, alone: bool = False) -> None:
+        self.where, self.alone = where, alone
         self.dialect, self.columns = sniffed(stream.look(lines=2), where=where)
         self.comma = self.dialect.comma
         self._stream = stream
@@ -126,7 +126,7 @@ class CsvSource:
         try:
             reader = arrow_csv.open_csv(
                 pa.PythonFile(self._stream, mode="r"),
-                read_options=arrow_csv.ReadOptions(block_size=BLOCK, encoding=self.dialect.encoding),
+                read_options=arrow_csv.ReadOptions(block_size=BLOCK, encoding=self.dialect.encoding, use_threads=not self.alone),
                 parse_options=arrow_csv.ParseOptions(delimiter=self.dialect.delimiter, newlines_in_values=True),
                 convert_options=arrow_csv.ConvertOptions(column_types=dict.fromkeys(self.columns, pa.string()), strings_can_be_null=False),
             )

@@ -4,51 +4,24 @@ import os
 import sys
 import tempfile
 import warnings
-from collections import Counter, deque
 from collections.abc import Iterator, Mapping
-from concurrent.futures import Future, ThreadPoolExecutor
 from contextlib import contextmanager
 from pathlib import Path
 from typing import Any, BinaryIO
 
-import msgspec
 import pyarrow as pa
 from tqdm import tqdm
 
 from anchorcalc.catalogue import question as question_named
-from anchorcalc.declare import Question
-from anchorcalc.doors.fleet import THREADS, plan_of
 from anchorcalc.doors.fleet_csv import CsvSink, CsvSource, Stream
-from anchorcalc.doors.fleet_formats import JsonSink, JsonSource, ParquetSink, ParquetSource, as_texts
-from anchorcalc.doors.fleet_frames import arrow, joined
-from anchorcalc.doors.fleet_results import Results
-from anchorcalc.doors.fleet_rows import Plan
+from anchorcalc.doors.fleet_formats import JsonSink, JsonSource, ParquetSink, ParquetSource
+from anchorcalc.doors.fleet_stream import Tally, answered
 from anchorcalc.errors import FileError, fault
 
 Source = CsvSource | ParquetSource | JsonSource
 Sink = CsvSink | ParquetSink | JsonSink
 FORMATS = (".csv", ".parquet", ".jsonl")
 INTERRUPTED, SOME_PROBLEM = 130, 1
-
-
-class Tally:
-    """How many rows there were, and what was wrong with some."""
-
-    def __init__(self) -> None:
-        self.rows = self.refused = 0
-        self.kinds: Counter[str] = Counter()
-
-    def add(self, results: Results) -> None:
-        """Count the rows of a batch."""
-        self.rows += results.rows
-        self.refused += results.refused
-        self.kinds += results.kinds
-
-    def summary(self) -> str:
-        """Return it in a line."""
-        said = f"{self.rows} row{'s' if self.rows != 1 else ''}: {self.rows - self.refused} answered, {self.refused} with a problem"
-        kinds = ", ".join(f"{code} {count}" for code, count in self.kinds.most_common())
-        return f"{said} ({kinds})" if kinds else said
 
 
 def run_files(*, question: str, source: str, target: str, boat: Mapping[str, Any] | None, units: str | None, strict: bool) -> int:
@@ -61,7 +34,12 @@ def run_files(*, question: str, source: str, target: str, boat: Mapping[str, Any
             warnings.simplefilter("always")
             read = _source(stream, source, target)
             sink = _sink(file, _format(target) or _format_of(read), read)
-            answer_stream(asked, read, sink, tally, boat=boat, units=units, strict=strict, progress=_progress(source, stream))
+            show = _progress(source, stream)
+            for batch, results in answered(asked, read, boat=boat, units=units, strict=strict, to_json=isinstance(sink, JsonSink)):
+                sink.write(batch, results=len(results.named()))
+                tally.add(results)
+                show(results.rows)
+            sink.close()
     except KeyboardInterrupt:
         print("interrupted: nothing was written", file=sys.stderr)
         return INTERRUPTED
@@ -74,78 +52,6 @@ def run_files(*, question: str, source: str, target: str, boat: Mapping[str, Any
 
 def _warned(message: Any, *_: Any, **__: Any) -> None:
     print(f"warning: {message}", file=sys.stderr)
-
-
-# --- rows through -------------------------------------------------------------------------------------------------------------------
-
-
-def answer_stream(
-    question: Question, read: Source, sink: Sink, tally: Tally, *, boat: Any, units: Any, strict: bool = False, progress: Any = None
-) -> None:
-    """Answer a question for every row of a source and write them to a sink, in order; a few batches are under way at once."""
-    plans: dict[tuple[str, ...], Plan] = {}
-
-    def answered(batch: Any) -> tuple[Any, Results]:
-        columns = _columns(batch, read)
-        if columns not in plans:
-            plans[columns] = plan_of(question, columns, boat=boat, units=units, strict=strict, comma=read.comma)
-        return _answered(plans[columns], batch, columns, sink, read)
-
-    def finish(one: Future[tuple[Any, Results]]) -> None:
-        batch, results = one.result()
-        sink.write(batch, results=len(results.columns) + 2)
-        tally.add(results)
-        if progress is not None:
-            progress(results.rows)
-
-    under_way: deque[Future[tuple[Any, Results]]] = deque()
-    plans[tuple(read.columns)] = plan_of(question, read.columns, boat=boat, units=units, strict=strict, comma=read.comma)
-    with ThreadPoolExecutor(THREADS) as pool:
-        for batch in read.batches():
-            under_way.append(pool.submit(answered, batch))
-            if len(under_way) > THREADS:
-                finish(under_way.popleft())
-        while under_way:
-            finish(under_way.popleft())
-    if not tally.rows and not isinstance(sink, JsonSink):
-        finish_empty = _answered(plans[tuple(read.columns)], _no_rows(read), tuple(read.columns), sink, read)
-        sink.write(finish_empty[0], results=len(finish_empty[1].columns) + 2)
-    sink.close()
-
-
-def _columns(batch: Any, read: Source) -> tuple[str, ...]:
-    return tuple(dict.fromkeys(name for row in batch for name in row)) if isinstance(batch, list) else tuple(read.columns)
-
-
-def _no_rows(read: Source) -> Any:
-    return pa.RecordBatch.from_arrays([pa.array([], pa.string()) for _ in read.columns], names=read.columns)
-
-
-def _answered(plan: Plan, batch: Any, columns: tuple[str, ...], sink: Sink, read: Source) -> tuple[Any, Results]:
-    """Return a batch with its answers beside it."""
-    if isinstance(batch, list):
-        values: dict[str, Any] = {name: [row.get(one.column) for row in batch] for name, one in plan.headings.inputs.items()}
-        results = plan.answers(values, len(batch))
-        if isinstance(sink, JsonSink):
-            return _rows_with(batch, results), results
-        batch = as_texts(batch, list(read.columns), where=read.where)
-    else:
-        places = {name: columns.index(one.column) for name, one in plan.headings.inputs.items()}
-        results = plan.answers({name: batch.column(place) for name, place in places.items()}, batch.num_rows)
-    added = {name: arrow(parts).chunk(0) for name, parts in joined([results]).items()}
-    fields = [*batch.schema, *(pa.field(name, column.type) for name, column in added.items())]
-    return pa.RecordBatch.from_arrays([*batch.columns, *added.values()], schema=pa.schema(fields, batch.schema.metadata)), results
-
-
-def _rows_with(rows: list[dict[str, Any]], results: Results) -> list[dict[str, Any]]:
-    """Return objects with the answers in them; what is not there is left out, and a list is a list."""
-    added = {name: arrow(parts).to_pylist() for name, parts in joined([results]).items()}
-    lists = {results.headings.names[field.name] for field in results.question.fields if field.many}
-    for name, column in added.items():
-        for row, value in zip(rows, column, strict=True):
-            if value is not None:
-                row[name] = msgspec.Raw(value.encode()) if name in lists else value
-    return rows
 
 
 # --- files --------------------------------------------------------------------------------------------------------------------------
@@ -241,7 +147,7 @@ def _umask() -> int:
 def _progress(path: str, file: BinaryIO) -> Any:
     """Return what shows the progress on a terminal: by bytes of a file, else by rows; nothing elsewhere."""
     if not sys.stderr.isatty():
-        return None
+        return lambda rows: None
     size = Path(path).stat().st_size if path != "-" else 0
     if not size or path.endswith(".parquet"):
         return tqdm(unit=" rows", unit_scale=True, leave=False).update

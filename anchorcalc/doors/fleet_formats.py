@@ -12,6 +12,7 @@ from anchorcalc.errors import FileError, fault
 
 PARQUET_ROWS = 131_072
 JSON_ROWS = 16_384
+FIRST_LINES = 100  # whose names are the columns
 LINE_AT_MOST = 1 << 20  # bytes of one line of JSON
 
 
@@ -37,7 +38,7 @@ class ParquetSource:
         except (pa.ArrowInvalid, OSError) as error:
             raise FileError([fault("table", "unreadable", self.where, f"cannot be read on ({error})", "a whole .parquet file")]) from error
         if not self.rows:
-            yield pa.RecordBatch.from_arrays([pa.array([], field.type) for field in self._file.schema_arrow], schema=self._file.schema_arrow)
+            yield pa.RecordBatch.from_pylist([], schema=self._file.schema_arrow)
 
 
 class ParquetSink:
@@ -59,6 +60,53 @@ class ParquetSink:
             self._writer.close()
 
 
+class ArrowSource:
+    """An Arrow stream, read batch by batch."""
+
+    comma = False
+    dialect = None
+
+    def __init__(self, file: Any, *, where: str) -> None:
+        self.where = where
+        try:
+            self._reader = pa.ipc.open_stream(file)
+        except (pa.ArrowInvalid, OSError) as error:
+            raise FileError([fault("table", "unreadable", where, f"is no Arrow stream ({error})", "an Arrow IPC stream")]) from error
+        self.columns = self._reader.schema.names
+
+    def batches(self) -> Iterator[Any]:
+        """Yield the rows as record batches; of an empty stream one without rows."""
+        some = False
+        try:
+            for batch in self._reader:
+                some = True
+                for start in range(0, batch.num_rows, PARQUET_ROWS):
+                    yield batch.slice(start, PARQUET_ROWS)
+        except (pa.ArrowInvalid, OSError) as error:
+            raise FileError([fault("table", "unreadable", self.where, f"cannot be read on ({error})", "a whole Arrow stream")]) from error
+        if not some:
+            yield pa.RecordBatch.from_pylist([], schema=self._reader.schema)
+
+
+class ArrowSink:
+    """An Arrow stream, written batch by batch."""
+
+    def __init__(self, file: Any) -> None:
+        self.file = file
+        self._writer: Any = None
+
+    def write(self, batch: Any, *, results: int) -> None:
+        """Write a record batch."""
+        if self._writer is None:
+            self._writer = pa.ipc.new_stream(self.file, batch.schema)
+        self._writer.write_batch(batch)
+
+    def close(self) -> None:
+        """Write the end of the stream."""
+        if self._writer is not None:
+            self._writer.close()
+
+
 class JsonSource:
     """JSON lines: an object a line, terms and values."""
 
@@ -67,8 +115,9 @@ class JsonSource:
 
     def __init__(self, stream: Stream, *, where: str) -> None:
         self.where, self._stream = where, stream
-        first = next(self.batches_of(stream.look(lines=1).split(b"\n", 1)[:1], 1), [])
-        self.columns = list(first[0]) if first else []
+        head = stream.look(lines=FIRST_LINES)
+        lines = head.split(b"\n") if head.count(b"\n") < FIRST_LINES and not stream.more else head.split(b"\n")[:-1]
+        self.columns = list(dict.fromkeys(name for rows in self.batches_of(lines, JSON_ROWS) for row in rows for name in row))
 
     def batches(self) -> Iterator[list[dict[str, Any]]]:
         """Yield the rows as objects."""
@@ -115,6 +164,43 @@ class JsonSink:
 
     def close(self) -> None:
         """Nothing is left to write."""
+
+
+class JsonArraySource:
+    """A JSON array of objects, which is read whole."""
+
+    comma = False
+    dialect = None
+
+    def __init__(self, text: bytes, *, where: str) -> None:
+        self.where = where
+        try:
+            self.rows = msgspec.json.decode(text, type=list[dict[str, Any]])
+        except (msgspec.MsgspecError, UnicodeError, RecursionError) as error:
+            raise FileError([fault("table", "unreadable", where, f"is no JSON array of objects ({error})", '[{"depth": "12 ft"}]')]) from error
+        self.columns = list(dict.fromkeys(name for row in self.rows for name in row))
+
+    def batches(self) -> Iterator[list[dict[str, Any]]]:
+        """Yield the rows as objects."""
+        for start in range(0, len(self.rows), JSON_ROWS):
+            yield self.rows[start : start + JSON_ROWS]
+
+
+class JsonArraySink:
+    """A JSON array of objects, written batch by batch."""
+
+    def __init__(self, file: Any) -> None:
+        self.file, self._before = file, b"["
+
+    def write(self, batch: list[dict[str, Any]], *, results: int) -> None:
+        """Write rows."""
+        if batch:
+            self.file.write(self._before + msgspec.json.Encoder(enc_hook=str).encode(batch)[1:-1])
+            self._before = b","
+
+    def close(self) -> None:
+        """Close the array."""
+        self.file.write(b"[]" if self._before == b"[" else b"]")
 
 
 def _rows(batch: Any, results: int) -> list[dict[str, Any]]:
