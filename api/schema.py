@@ -15,6 +15,7 @@ from anchorcalc.version import VERSION
 
 from .common import path_of
 from .schema_fixed import HEADERS, PARAMETERS, failures, fixed_paths, responses
+from .schema_fleet import fleet_paths
 from .schema_inputs import Schema, body, input_components, parameters, ref
 from .schema_results import result_components
 
@@ -57,7 +58,7 @@ def document() -> Schema:
             {"name": "catalogue", "description": "What can be asked."},
             {"name": "service", "description": "The service itself."},
         ],
-        "paths": fixed_paths() | dict(sorted(paths.items())),
+        "paths": fixed_paths() | fleet_paths() | dict(sorted(paths.items())),
         "components": {
             "schemas": _used(dict(sorted((input_components() | result_components()).items())), paths),
             "parameters": PARAMETERS,
