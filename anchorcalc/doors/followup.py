@@ -18,7 +18,7 @@ from anchorcalc.units import kinds
 from anchorcalc.vocabulary import TERMS
 
 _OPENERS = re.compile(
-    r"^ (?:(?:and|so|then|or|but|okay|oh|right|hm|now|well|,|no) )*(?:(?:what about|what if|how about|make that|make it|same with|same but|same boat but|say|instead|what of|if|suppose|with|for|at|in|once|when) )?")
+    r"^ (?:(?:and|so|then|or|but|okay|oh|right|hm|now|well|,|no) )*(?:(?:what about|what if|how about|make that|make it|same with|same but|same boat but|say|instead|what of|if|suppose|with|for|at|in|once) )?")
 _ASKS = re.compile(r"(?<= )(?:how|what|which|when|where|will|is|are|do|does|can|should|would|am|has)(?= )")
 _STRONG = 9.0
 

@@ -48,10 +48,9 @@ def fit(*, term: Term, mention: Mention) -> Fit:
     if not isinstance(amount, Amount):
         return "never"
     if term.kind is kinds.RATIO:
-        times = mention.kind == "other" and mention.text.lower().endswith("times")
-        return "yes" if (mention.kind == "ratio" and amount.value > 0.0) or mention.kind == "number" or times else "never"
+        return "yes" if (mention.kind == "ratio" and amount.value > 0.0) or mention.kind == "number" else "never"
     if term.kind is kinds.SLOPE:
-        return "yes" if mention.kind == "ratio" and amount.value < 1.0 else "never"
+        return "yes" if mention.kind == "ratio" and amount.value < 1.0 or ("fraction" in mention.flags and mention.kind == "number" and 0.0 < amount.value < 0.5) else "never"
     wanted = _UNIT_KIND.get(term.kind)
     if wanted is None:
         return "never"
@@ -68,7 +67,7 @@ _COUNTS = frozenset(("one", "two", "three", "zero", "a couple"))  # more often a
 
 
 def _bare(term: Term, mention: Mention) -> Fit:
-    if "label" in mention.flags or "after_name" in mention.flags or mention.text.lower() in _COUNTS:
+    if "times" in mention.flags or "label" in mention.flags or "after_name" in mention.flags or mention.text.lower() in _COUNTS:
         return "never"
     if is_trade_fraction(mention):
         return "yes" if term.kind is kinds.SIZE else "bare" if term.name not in _SHORT and "fraction" not in mention.flags else "never"

@@ -1,5 +1,6 @@
 """What a text says of the gear without a figure: no chain, a spare anchor, a dead flat pull."""
 
+import math
 import re
 
 from anchorcalc.reader.reading import Reading
@@ -9,6 +10,7 @@ _NO_CHAIN = re.compile(r"(?<= )(?:no chain|without (?:any )?chain|chainless)(?= 
 _NO_SPARE = re.compile(r"(?<= )(?:no|without a|havent a|not a) (?:spare|second anchor|kedge|second one)(?= )")
 _SPARE = re.compile(r"(?<= )(?:spare anchor|second anchor|kedge|(?:one|a) spare|spare aboard|another anchor aboard)(?= )")
 _FLAT = re.compile(r"(?<= )(?:dead flat|pull flat|flat pull|horizontal pull|straight horizontal|pull is flat|level pull|pull dead level|pull horizontal)(?= )")
+_RIGHT_ANGLE = re.compile(r"(?<= )right angles?(?= )")
 _DRY = re.compile(r"(?<= )(?:no current|no stream|no tidal stream|slack water)(?= )")
 
 
@@ -23,6 +25,8 @@ def settle_gear(reading: Reading) -> None:
         asked["chain"] = Amount("length", 0.0, 0.0, "m", 0.0, 0.0)
     if "pull_angle" in takes and "pull_angle" not in asked and _FLAT.search(line):
         asked["pull_angle"] = Amount("angle", 0.0, 0.0, "deg", 0.0, 0.0)
+    if "spread" in takes and "spread" not in asked and _RIGHT_ANGLE.search(line):
+        asked["spread"] = Amount("angle", math.pi / 2.0, math.pi / 2.0, "deg", 90.0, 90.0)
     if "current" in takes and "current" not in asked and _DRY.search(line):
         asked["current"] = Amount("speed", 0.0, 0.0, "kn", 0.0, 0.0)
 

@@ -148,7 +148,7 @@ def _ratios(found: list[Role], takes: frozenset[str]) -> list[Role]:
     """A ratio that no word claims is the scope, or the slope of the beach where it falls out less than one to one."""
     for at, role in enumerate(found):
         amount = role.mention.amount
-        times = role.mention.kind == "other" and role.mention.text.lower().endswith("times")
+        times = "times" in role.mention.flags
         if (role.mention.kind == "ratio" or times) and role.term is None and isinstance(amount, Amount):
             term = "slope" if "slope" in takes and amount.value < 1.0 else "least_scope" if "least_scope" in takes else "scope"
             found[at] = role._replace(term=term, fit="yes")

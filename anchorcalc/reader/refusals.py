@@ -45,7 +45,7 @@ REFUSALS: tuple[Refusal, ...] = (
     )),
     Refusal(_PLACE, _any("is the holding in (?! sand| mud| clay)\\S+", "which island", "good place to anchor", "prettiest", "where exactly is", "best anchorage", "deepest lake", "where is the best", "nice anchorage")),
     Refusal(_OTHER, _any(
-        "poem", "fishing tackle", "which way will", "capital of", "recipe", "boil", "mussels", "butter", "garlic", "minutes a side", "fever", "ankle", "doctor", "battery", "fridge", "luggage", "flight", "concrete", "bolts", "sail area", "how fast", "how many litres", "litres for", "diesel get us", "luggage", "joke",
+        "poem", "onerror", "href", "src", "fishing tackle", "which way will", "capital of", "recipe", "boil", "mussels", "butter", "garlic", "minutes a side", "fever", "ankle", "doctor", "battery", "fridge", "luggage", "flight", "concrete", "bolts", "sail area", "how fast", "how many litres", "litres for", "diesel get us", "luggage", "joke",
         "midsummer", "race", "ignore all earlier", "instructions", "radio check", "who are you", "sprain", "cod", "flour", "word fathom", "fish at", "what is [a]? ?scope \\?", "trim my sails", "your \\S+ questions", "isnt it boring", "i wish", "never again", "radius of the earth", "drop table", "select", "script", "canvas", "bleed",
         "how long until the tow", "tide be with us", "in <date>", "weigh in the locker", "dock line", "mark 4 gas", "which oil", "litres an hour",
     )),

@@ -8,7 +8,8 @@ from anchorcalc.reader.spoken import joined
 from anchorcalc.reader.words import NOW, OTHERS, OURS, PAST, STOPS, TAKES_BACK
 from anchorcalc.units.kinds import Amount
 
-_STRONG = frozenset(("sorry", "correction", "mean", "meant", "wait", "oops", "scratch", "make", "call", "er", "nope", "rather", "actually", "hang"))
+_STRONG = frozenset(("sorry", "correction", "mean", "meant", "wait", "oops", "scratch", "er", "nope", "actually"))
+_STRONG_PAIRS = frozenset((("make", "that"), ("make", "it"), ("call", "it"), ("call", "that"), ("hang", "on"), ("or", "rather"), ("no", "make")))
 _REACH = 7
 
 
@@ -75,10 +76,11 @@ def _correction(tokens: list[Token], at: int) -> tuple[int, int]:
         if token.mention is not None:
             return (_cut(tokens, at, strong), place) if strong and _alike(old, token.mention) and place - strong <= _REACH else (0, 0)
         if strong:
-            if token.word in _BETWEEN or token.word in _STRONG or any(token.word == one.word for one in tokens[max(0, at - 4) : strong]):
+            if token.word in _BETWEEN or token.word in _STRONG or token.word in ("make", "call", "hang") or any(token.word == one.word for one in tokens[max(0, at - 4) : strong]):
                 continue
             return 0, 0
-        if token.word in _STRONG or (token.word in ("no", "not") and _is_no(tokens, place)):
+        pair = (token.word, tokens[place + 1].word if place + 1 < len(tokens) else "")
+        if token.word in _STRONG or pair in _STRONG_PAIRS or (token.word in ("no", "not") and _is_no(tokens, place)):
             strong = place
         elif token.word in STOPS and place - at > 4:
             return 0, 0
@@ -153,7 +155,7 @@ def _own(tokens: list[Token], dropped: list[Mention], *, others: bool) -> list[T
             state = "" if state == "other" and others else state
         if state and token.mention is not None:
             dropped.append(token.mention)
-        else:
+        elif not state:
             kept.append(token)
     return kept
 

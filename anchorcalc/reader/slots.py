@@ -51,7 +51,8 @@ def _phrases() -> Phrases:
     held: dict[tuple[str, ...], tuple[dict[str, float], dict[str, float]]] = {}
     for name, term in ALL_TERMS.items():
         sides = cues[name] if name in cues else {"beside": {str(_NOUN): term.nouns}}
-        _hold(held, name, name.replace("_", " "), "beside", _NAME)
+        if "_" in name:
+            _hold(held, name, name.replace("_", " "), "beside", _NAME)
         for side, weights in sides.items():
             for weight, phrases in weights.items():
                 for phrase in phrases:
@@ -96,15 +97,15 @@ def _cost(token: Token, *, mine: Mention, backward: bool) -> float:
     if word in ARTICLES:
         return 0.8 if backward else 0.2
     if word in _PREPOSITIONS:
-        return 3.0 if backward else 1.5
+        return 5.0 if backward else 1.5
     if word in FILLERS:
         return 0.2
     if word == ",":
-        return 3.0 if backward else 5.0
+        return 3.0 if backward else 7.0
     if word in STOPS:
         return 99.0
     if word in PARTING:
-        return 3.6
+        return 6.0
     return 1.2
 
 
@@ -113,6 +114,8 @@ def candidates(*, tokens: tuple[Token, ...], at: int, starts: dict[int, list[Spo
     mention = tokens[at].mention
     assert mention is not None
     best: dict[str, Role] = {}
+    if "adjective" in mention.flags and mention.text.lower().rstrip("s").endswith("footer"):
+        _keep(best, name="boat_length", alias=False, weight=8.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
     for backward in (True, False):
         cost, place = 0.0, at
         for _ in range(STEPS):
@@ -128,7 +131,7 @@ def candidates(*, tokens: tuple[Token, ...], at: int, starts: dict[int, list[Spo
             if cost > REACH:
                 break
     own = max((role.score for name, role in best.items() if name in takes and role.fit != "no"), default=0.0)
-    return sorted((role for name, role in best.items() if name in takes or role.score > own), key=lambda role: -role.score)[:8]
+    return sorted((role for name, role in best.items() if name in takes or role.score > own + _FOREIGN), key=lambda role: -role.score)[:8]
 
 
 def _here(name: str, takes: frozenset[str]) -> str:
@@ -145,7 +148,7 @@ def _keep(
     best: dict[str, Role], *, name: str, alias: bool, weight: float, cost: float, mention: Mention, at: int, cue: tuple[int, int], takes: frozenset[str],
 ) -> None:
     how = fit(term=ALL_TERMS[name], mention=mention)
-    if how == "never" or (how == "no" and (cost > _TIGHT or weight < _PLAIN or any(name in takes for name in _OWN_KIND.get(mention.kind, ())))):
+    if how == "never" or (how == "no" and (name not in takes or cost > _TIGHT or weight < _PLAIN or any(name in takes for name in _OWN_KIND.get(mention.kind, ())))):
         return
     score = weight - cost - (_WRONG if how == "no" else 0.0) - (0.0 if name in takes else _FOREIGN)
     if mention.kind == "number" and weight < _PLAIN and ALL_TERMS[name].kind is RATIO and not 2.0 <= mention.amount.value <= _MOST_SCOPE:  # type: ignore[union-attr]
@@ -204,7 +207,7 @@ def _clash(one: Role, other: Role) -> float:
         return 0.0
     if 0 <= one.mention.group == other.mention.group:
         return 0.0
-    if one.mention.kind != other.mention.kind or is_size(one.mention) != is_size(other.mention):
+    if "clock" in (one.mention.kind, other.mention.kind) or is_size(one.mention) != is_size(other.mention):
         return 0.0
     shared = one.cue[0] < other.cue[1] and other.cue[0] < one.cue[1]
     same = one.term == other.term and one.mention.amount != other.mention.amount

@@ -25,8 +25,8 @@ def joined(tokens: list[Token]) -> list[Token]:
     at = 0
     while at < len(tokens):
         token = tokens[at]
-        if _pronoun(tokens, at):
-            found.append(token._replace(word="one", mention=None))
+        if _pronoun(tokens, at) or _of_a_name(tokens, at):
+            found.append(token._replace(word=token.mention.text.lower() if token.mention else token.word, mention=None))
             at += 1
             continue
         made = _made(tokens, at) if token.mention is not None or token.word in ("half", "quarter") else None
@@ -40,7 +40,7 @@ def joined(tokens: list[Token]) -> list[Token]:
 
 
 def _made(tokens: list[Token], at: int) -> tuple[Token, int] | None:
-    return _o_clock(tokens, at) or _one_in(tokens, at) or _and_a_rest(tokens, at)
+    return _o_clock(tokens, at) or _one_in(tokens, at) or _and_a_rest(tokens, at) or _part_of_a_cable(tokens, at)
 
 
 def _tide_time(tokens: list[Token], at: int) -> Token:
@@ -59,6 +59,15 @@ def _pronoun(tokens: list[Token], at: int) -> bool:
     """Say whether a `one` is no number: `this one has`, `which one`."""
     mention = tokens[at].mention
     return mention is not None and mention.text.lower() == "one" and _word(tokens, at - 1) in _WHICH_ONE if at else False
+
+
+def _of_a_name(tokens: list[Token], at: int) -> bool:
+    """Say whether a bare number belongs to a word: `grade thirty`, `three strand`."""
+    return _number(tokens, at) is not None and (_word(tokens, at - 1) == "grade" if at else False) or (_number(tokens, at) is not None and _strand(tokens, at))
+
+
+def _strand(tokens: list[Token], at: int) -> bool:
+    return _word(tokens, at + 1) in ("strand", "plait") or (_word(tokens, at + 1) == "-" and _word(tokens, at + 2) in ("strand", "plait"))
 
 
 _WHICH_ONE = frozenset("this that which each the new old last big small at every no any some other someone first right wrong type ones another".split())
@@ -194,6 +203,15 @@ def _and_a_rest(tokens: list[Token], at: int) -> tuple[Token, int] | None:
     else:
         return None
     return _token(tokens, at, at + 2, "length", with_unit(Amount("number", value, value, "", value, value), unit=unit), mention.flags), at + 2
+
+
+def _part_of_a_cable(tokens: list[Token], at: int) -> tuple[Token, int] | None:
+    """`a third of a cable`."""
+    value = _number(tokens, at)
+    for place in range(at + 1, at + 4):
+        if value is not None and _word(tokens, place) in ("cable", "cables") and all(_word(tokens, one) in ("of", "a") for one in range(at + 1, place)):
+            return _token(tokens, at, place + 1, "length", with_unit(Amount("number", value, value, "", value, value), unit="cable")), place + 1
+    return None
 
 
 def _products(tokens: list[Token]) -> list[Token]:
