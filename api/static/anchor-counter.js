@@ -168,10 +168,9 @@ class AnchorCounter extends HTMLElement {
 
   connectedCallback() {
     if (!this.shadowRoot) this.attachShadow({ mode: "open" }).adoptedStyleSheets = [LOOK];
-    const said = this.querySelector('script[type="application/json"]');
-    if (said) this.#words = { ...JSON.parse(said.textContent), ...this.#words };
+    if (document.readyState === "loading") addEventListener("DOMContentLoaded", () => this.#read(), { once: true }); // children may come yet
     this.#units = this.getAttribute("units") === "us" ? "us" : "metric";
-    this.#build();
+    this.#read();
     addEventListener("online", this.#again);
   }
   disconnectedCallback() { removeEventListener("online", this.#again); }
@@ -183,6 +182,15 @@ class AnchorCounter extends HTMLElement {
   #again = () => this.#retry?.();
 
   // --- what is on the page ---
+
+  /** Take the words that the page set inside the element; where they cannot be read, the usual ones stay. */
+  #read() {
+    try {
+      const said = this.querySelector('script[type="application/json"]');
+      if (said) this.#words = { ...JSON.parse(said.textContent), ...this.#words };
+    } catch (error) { console.error("anchor-counter: its words are no JSON", error); }
+    this.#build();
+  }
 
   #build() {
     const offered = (this.getAttribute("counters") ?? "").split(/\s+/).filter((name) => name in COUNTERS);
