@@ -13,6 +13,7 @@ BETWEEN: dict[str, Term] = {
     one.name: one for one in (
         _between("at_high", "depth or height of tide at high water"), _between("at_low", "depth or height of tide at low water"),
         _between("height_now", "height of tide now"), _between("charted", "depth on the chart"), _between("unwanted", "something else"),
+        _between("from_boat", "distance measured from the boat, not from the anchor"),
     )
 }
 ALL_TERMS: dict[str, Term] = {**TERMS, **BETWEEN}

@@ -28,6 +28,7 @@ def filled(*, sentence: Sentence, question: Question, system: str | None, earlie
     reading = Reading(question=question, sentence=sentence)
     take_quantities(reading, without=settle_tide_times(reading))
     _whole_rode(reading)
+    _all_chain_out(reading)
     _from_boat(reading)
     settle_marks(reading)
     _words(reading)
@@ -65,6 +66,17 @@ def _whole_rode(reading: Reading) -> None:
             if not {"line", "chain"} - {name} & set(reading.asked):
                 reading.asked["rode_aboard"] = reading.asked.pop(name)
             return
+
+
+def _all_chain_out(reading: Reading) -> None:
+    """Where only chain is spoken of, what is out is chain, and the chain that is said is what is out."""
+    inputs, asked, line = reading.question.inputs, reading.asked, reading.sentence.line
+    if not {"rode_out", "chain", "chain_size"} <= set(inputs) or any(word in line for word in _ROPE) or "chain" in reading.bare or "chain_size" not in asked:
+        return
+    if "rode_out" in asked and "chain" not in asked and "rode_out" not in reading.rivals:
+        asked["chain"] = asked["rode_out"]
+    elif "chain" in asked and "rode_out" not in asked and "chain" not in reading.rivals:
+        asked["rode_out"] = asked["chain"]
 
 
 def _from_boat(reading: Reading) -> None:

@@ -48,9 +48,10 @@ def _list(reading: Reading) -> None:
         amounts = [one.amount for one in members if isinstance(one.amount, Amount)]
         starts = {one.start for one in members}
         reading.aside = [(one, term) for one, term in reading.aside if one.start not in starts]
-        for term in [name for name, value in reading.asked.items() if isinstance(value, Amount) and value in amounts]:
-            if term in ("mark_interval", "marks", "chain", "distance", "depth", "rode_out", "rode_aboard"):
-                del reading.asked[term]
+        for term in [name for name, (start, _) in reading.sources.items() if start in starts]:
+            reading.asked.pop(term, None)
+            reading.rivals.pop(term, None)
+        reading.asked.pop("marks", None)
         reading.rivals = {term: values for term, values in reading.rivals.items() if term not in ("marks", "mark_interval", "chain", "line")}
         reading.asked["marks"] = amounts
     elif isinstance(reading.asked.get("marks"), Amount):

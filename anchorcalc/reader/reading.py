@@ -32,6 +32,7 @@ class Reading(msgspec.Struct, kw_only=True):
     open_terms: dict[str, str] = msgspec.field(default_factory=dict)
     aside: list[tuple[Mention, str | None]] = msgspec.field(default_factory=list)
     told: set[int] = msgspec.field(default_factory=set)
+    sources: dict[str, tuple[int, float]] = msgspec.field(default_factory=dict)
     parts: dict[str, Mention] = msgspec.field(default_factory=dict)
     notes: list[str] = msgspec.field(default_factory=list)
     cautions: list[Caution] = msgspec.field(default_factory=list)
@@ -91,8 +92,8 @@ def take_quantities(reading: Reading, *, without: set[int]) -> None:
 
 _THEIRS = {"rode_out": "other_rode_out", "boat_length": "other_boat_length", "chain": "other_rode_out"}
 # What a text says of a boat besides, whatever it asks; other terms that a question does not take need plainer words.
-_COMMON = frozenset(("boat_length", "beam", "draught", "wind", "current", "engine_power", "anchor_mass", "displacement", "propeller_diameter", "unwanted", "chain_size", "line_size"))
-_COMMON_LEAST, _FOREIGN_LEAST = 2.5, 5.0
+_COMMON = frozenset(("boat_length", "beam", "draught", "wind", "current", "engine_power", "anchor_mass", "displacement", "propeller_diameter", "unwanted", "chain_size", "line_size", "depth"))
+_COMMON_LEAST, _FOREIGN_LEAST, _BY_FORM = 2.0, 4.0, 9.0
 
 
 def _take(reading: Reading, role: Role, takes: frozenset[str], parts: frozenset[str]) -> None:
@@ -121,6 +122,7 @@ def _take(reading: Reading, role: Role, takes: frozenset[str], parts: frozenset[
         reading.put(term, clock_said(role.mention))
     else:
         reading.bare.pop(term, None)
+        reading.sources.setdefault(term, (role.mention.start, role.score))
         reading.put(term, as_given(term=TERMS[term], mention=role.mention))
 
 
@@ -139,8 +141,8 @@ def _products(found: list[Role], takes: frozenset[str]) -> list[Role]:
         if "product" in first.mention.flags and "product" in last.mention.flags and last.mention.start - first.mention.end <= 4:
             small = first.term in ("chain", "line") or (isinstance(last.mention.amount, Amount) and last.mention.amount.high < 0.1)
             if not small:
-                found[at] = first._replace(term="boat_length", fit="yes")
-                found[at + 1] = last._replace(term="beam", fit="yes")
+                found[at] = first._replace(term="boat_length", fit="yes", score=_BY_FORM)
+                found[at + 1] = last._replace(term="beam", fit="yes", score=_BY_FORM)
     return found
 
 

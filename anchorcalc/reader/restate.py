@@ -8,8 +8,8 @@ from anchorcalc.reader.spoken import joined
 from anchorcalc.reader.words import NOW, OTHERS, OURS, PAST, STOPS, TAKES_BACK
 from anchorcalc.units.kinds import Amount
 
-_STRONG = frozenset(("sorry", "correction", "mean", "meant", "wait", "oops", "scratch", "er", "nope", "actually"))
-_STRONG_PAIRS = frozenset((("make", "that"), ("make", "it"), ("call", "it"), ("call", "that"), ("hang", "on"), ("or", "rather"), ("no", "make")))
+_STRONG = frozenset(("sorry", "correction", "meant", "wait", "oops", "scratch", "er", "nope", "actually"))
+_STRONG_PAIRS = frozenset((("i", "mean"), ("make", "that"), ("make", "it"), ("call", "it"), ("call", "that"), ("hang", "on"), ("or", "rather"), ("no", "make")))
 _REACH = 7
 
 
@@ -146,18 +146,40 @@ def _own(tokens: list[Token], dropped: list[Mention], *, others: bool) -> list[T
     """Leave out what is told of another day or another boat, up to where the text comes back to now and us."""
     kept: list[Token] = []
     state, since = "", 0
+    buffer: list[Token] = []
     words = [token.word for token in tokens]
     for at, token in enumerate(tokens):
-        if state and (token.word in STOPS or _at(words, at, _closings(state))) and at > since:
+        if state and at > since and (token.word in STOPS or _closes(words, at, state)):
+            if state == "other" and token.word in ("mine", "ours"):
+                _elliptic(tokens, at, buffer, kept)
             state = ""
         if not state:
             state, since = _opening(words, at)
             state = "" if state == "other" and others else state
+            buffer = []
         if state and token.mention is not None:
             dropped.append(token.mention)
-        elif not state:
+        if state:
+            buffer.append(token)
+        else:
             kept.append(token)
     return kept
+
+
+def _closes(words: list[str], at: int, state: str) -> bool:
+    """Say whether a word leads back to now, or to us; `next to us` does not."""
+    return _at(words, at, _closings(state)) and not (words[at] in ("us", "me") and words[at - 1] in _NEAR)
+
+
+_NEAR = frozenset("to of beside from near behind off by at".split())
+
+
+def _elliptic(tokens: list[Token], at: int, buffer: list[Token], kept: list[Token]) -> None:
+    """`his draws 0.8 m, mine 1.6 m`: what was said of the other's figure holds for ours."""
+    place = at + 2 if at + 1 < len(tokens) and tokens[at + 1].word == "has" else at + 1
+    if place < len(tokens) and tokens[place].mention is not None:
+        last = max((spot for spot, token in enumerate(buffer) if token.mention is not None), default=len(buffer))
+        kept.extend(token for token in buffer[max(0, last - 3) : last] if token.mention is None)
 
 
 def _at(words: list[str], at: int, phrases: tuple[tuple[str, ...], ...]) -> bool:

@@ -93,7 +93,7 @@ def _cost(token: Token, *, mine: Mention, backward: bool) -> float:
             return 1.0
         if "clock" in (token.mention.kind, mine.kind) and token.mention.kind != mine.kind:
             return 0.6
-        return 0.5 if is_size(token.mention) and not is_size(mine) else 4.0
+        return 0.5 if is_size(token.mention) and not is_size(mine) else 6.0
     if word in ARTICLES:
         return 0.8 if backward else 0.2
     if word in _PREPOSITIONS:
@@ -131,7 +131,7 @@ def candidates(*, tokens: tuple[Token, ...], at: int, starts: dict[int, list[Spo
             if cost > REACH:
                 break
     own = max((role.score for name, role in best.items() if name in takes and role.fit != "no"), default=0.0)
-    return sorted((role for name, role in best.items() if name in takes or role.score > own + _FOREIGN), key=lambda role: -role.score)[:8]
+    return sorted((role for name, role in best.items() if name in takes or role.score > own), key=lambda role: -role.score)[:8]
 
 
 def _here(name: str, takes: frozenset[str]) -> str:
@@ -153,12 +153,14 @@ def _keep(
     score = weight - cost - (_WRONG if how == "no" else 0.0) - (0.0 if name in takes else _FOREIGN)
     if mention.kind == "number" and weight < _PLAIN and ALL_TERMS[name].kind is RATIO and not 2.0 <= mention.amount.value <= _MOST_SCOPE:  # type: ignore[union-attr]
         return
+    if mention.kind == "ratio" and weight < _PLAIN and ALL_TERMS[name].kind is RATIO and mention.amount.value < 1.0:  # type: ignore[union-attr]
+        return
     if score > (_LEAST if name in takes else _LEAST_FOREIGN) and (name not in best or score > best[name].score):
         best[name] = Role(mention, at, name, score, how, cue, alias)
 
 
 # A wrong dimension counts only right beside its word, and never where the question takes a term of the quantity's own kind.
-_TIGHT, _PLAIN, _LEAST, _LEAST_FOREIGN, _MOST_SCOPE = 1.0, 6.0, 1.0, 2.0, 15.0
+_TIGHT, _PLAIN, _LEAST, _LEAST_FOREIGN, _MOST_SCOPE = 1.0, 6.0, 1.0, 2.5, 15.0
 _OWN_KIND = {"speed": ("wind", "current", "drift"), "power": ("engine_power",), "angle": ("spread", "angle", "pull_angle"), "force": ("load", "pull")}
 
 

@@ -40,7 +40,7 @@ def joined(tokens: list[Token]) -> list[Token]:
 
 
 def _made(tokens: list[Token], at: int) -> tuple[Token, int] | None:
-    return _o_clock(tokens, at) or _one_in(tokens, at) or _and_a_rest(tokens, at) or _part_of_a_cable(tokens, at)
+    return _o_clock(tokens, at) or _one_in(tokens, at) or _and_a_rest(tokens, at) or _part_of_a_cable(tokens, at) or _trade_cable(tokens, at) or _horses(tokens, at)
 
 
 def _tide_time(tokens: list[Token], at: int) -> Token:
@@ -212,6 +212,27 @@ def _part_of_a_cable(tokens: list[Token], at: int) -> tuple[Token, int] | None:
         if value is not None and _word(tokens, place) in ("cable", "cables") and all(_word(tokens, one) in ("of", "a") for one in range(at + 1, place)):
             return _token(tokens, at, place + 1, "length", with_unit(Amount("number", value, value, "", value, value), unit="cable")), place + 1
     return None
+
+
+def _trade_cable(tokens: list[Token], at: int) -> tuple[Token, int] | None:
+    """`three-eighths cable` is chain of three eighths of an inch, no part of a mile."""
+    mention = tokens[at].mention
+    if mention is None or mention.kind != "length" or not isinstance(mention.amount, Amount) or mention.amount.unit != "cable":
+        return None
+    if not any(part in mention.text.lower() for part in ("eighth", "sixteenth", "/8", "/16")) or mention.amount.value >= 1.0:
+        return None
+    value = mention.amount.value
+    made = Mention("number", Amount("number", value, value, "", value, value), mention.start, mention.end, mention.text, mention.flags | {"fraction"})
+    tokens.insert(at + 1, Token("cable", mention.end, mention.end))
+    return tokens[at]._replace(word="<number>", mention=made), at + 1
+
+
+def _horses(tokens: list[Token], at: int) -> tuple[Token, int] | None:
+    """`twelve horse`."""
+    value = _number(tokens, at)
+    if value is None or _word(tokens, at + 1) not in ("horse", "horses"):
+        return None
+    return _token(tokens, at, at + 2, "power", with_unit(Amount("number", value, value, "", value, value), unit="hp")), at + 2
 
 
 def _products(tokens: list[Token]) -> list[Token]:
