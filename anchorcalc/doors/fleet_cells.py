@@ -180,7 +180,7 @@ class Reader:
         found: list[Taken | Fault | None] = []
         index = np.empty(len(values), dtype=np.int64)
         for row, value in enumerate(values):
-            key = (type(value), repr(value) if isinstance(value, list | dict | tuple) else value)
+            key = (type(value), value if isinstance(value, str | int | float) else repr(value))
             if key not in places:
                 places[key] = len(found)
                 found.append(self.thing(value))

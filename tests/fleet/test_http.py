@@ -147,7 +147,9 @@ def test_a_slow_or_broken_body_leaves_the_server_free_for_the_next(server: Serve
 
 
 def test_single_questions_are_answered_while_a_table_is(server: Server) -> None:
-    body = b"depth [m],bow_height [m],scope\n" + b"".join(b"%d.%d,1.%d,%d\n" % (row % 40 + 1, row % 10, row % 7, row % 5 + 4) for row in range(300_000))
+    body = b"depth [m],bow_height [m],scope\n" + b"".join(
+        b"%d.%d,1.%d,%d\n" % (row % 40 + 1, row % 10, row % 7, row % 5 + 4) for row in range(300_000)
+    )
     done: list[httpx.Response] = []
     table = threading.Thread(
         target=lambda: done.append(httpx.post(f"{server.url}{PATH}", content=body, headers={"Content-Type": "text/csv"}, timeout=60))

@@ -1,0 +1,273 @@
+"""Tables of every kind in, the same kind out: untouched, in order, with the answers beside."""
+
+import datetime as dt
+import decimal
+import json
+import warnings
+from typing import Any
+
+import numpy as np
+import pandas as pd
+import pint
+import polars as pl
+import pyarrow as pa
+import pytest
+
+import anchorcalc
+from anchorcalc import InputError, TableError, UnknownQuestion, check_table
+from anchorcalc.doors import fleet
+
+FLEET: dict[str, list[Any]] = {
+    "boat": ["Skarv", "Lom", "Teist", "Alke"],
+    "depth [ft]": [12.0, 900.0, None, 30.0],
+    "bow_height": ["5 ft", "4 ft", "1 m", ""],
+    "scope": [7.0, 5.0, 7.0, 5.0],
+}
+ROWS = {"rode_out [ft]": [119.0, None, None, (30 + 1.2 / 0.3048) * 5]}
+KINDS = {"dict": dict, "pandas": pd.DataFrame, "polars": pl.DataFrame, "pyarrow": pa.table}
+
+
+def listed(table: Any, name: str) -> list[Any]:
+    """Return a column of any kind of table as a list, None where nothing is."""
+    column = table[name]
+    if isinstance(column, pa.ChunkedArray):
+        return column.to_pylist()
+    return [None if one is pd.NA or (isinstance(one, float) and np.isnan(one)) else one for one in list(column)]
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_the_same_kind_comes_back_with_every_row_in_order(kind: str) -> None:
+    given = KINDS[kind](FLEET)
+    got = check_table("rode_to_let_out", given)
+    assert type(got) is type(given)
+    assert listed(got, "boat") == FLEET["boat"]
+    assert listed(got, "depth [ft]") == FLEET["depth [ft]"]
+    assert listed(got, "bow_height") == FLEET["bow_height"]
+    found = listed(got, "rode_out [ft]")
+    assert [one is None for one in found] == [False, True, True, False]
+    assert found[0] == pytest.approx(119.0, rel=1e-15)
+    assert found[3] == pytest.approx(ROWS["rode_out [ft]"][3], rel=1e-15)
+    assert [bool(one) for one in listed(got, "problem")] == [False, True, True, False]
+    assert listed(got, "problem")[2].startswith("depth: is missing")
+    assert listed(got, "cautions")[0].split()[0] == "no_tide"
+
+
+def test_what_was_given_is_not_written_to() -> None:
+    given = pd.DataFrame(FLEET)
+    before = given.copy(deep=True)
+    check_table("rode_to_let_out", given)
+    pd.testing.assert_frame_equal(given, before)
+    arrays = {"depth [m]": np.array([4.0, 5.0])}
+    got = check_table("rode_to_let_out", arrays)
+    assert list(arrays) == ["depth [m]"]
+    assert got["depth [m]"] is arrays["depth [m]"]
+
+
+@pytest.mark.parametrize("index", [[7, 7, 2, 1], ["d", "c", "b", "a"], pd.date_range("2026-06-01", periods=4)])
+def test_a_pandas_index_stays(index: Any) -> None:
+    given = pd.DataFrame(FLEET, index=index)
+    got = check_table("rode_to_let_out", given)
+    pd.testing.assert_frame_equal(got[given.columns.tolist()], given)
+    assert got["problem"].iloc[0] == ""
+
+
+def test_columns_keep_their_types_whatever_stands_in_them() -> None:
+    full, empty = pd.DataFrame(FLEET), pd.DataFrame(FLEET).iloc[:0]
+    assert check_table("rode_to_let_out", full).dtypes.equals(check_table("rode_to_let_out", empty).dtypes)
+    with_rode = full.assign(**{"rode_aboard": "60 m"})
+    assert str(check_table("rode_to_let_out", with_rode)["enough"].dtype) == "boolean"
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_a_table_without_rows_has_the_columns_of_the_answer(kind: str) -> None:
+    given = KINDS[kind]({"depth [m]": np.array([], dtype=float)})
+    got = check_table("rode_to_let_out", given)
+    names = got.column_names if kind == "pyarrow" else list(got.columns) if kind != "dict" else list(got)
+    assert names[0] == "depth [m]"
+    assert {"rode_out [m]", "cautions", "problem"} <= set(names)
+    assert len(listed(got, "rode_out [m]")) == 0
+
+
+def test_more_rows_than_a_batch_are_answered_in_order() -> None:
+    rows = 2 * fleet.BATCH + 5
+    depth = np.linspace(1.0, 150.0, rows)
+    depth[::1000] = np.nan
+    got = check_table("rode_to_let_out", {"depth [m]": depth})
+    np.testing.assert_array_equal(np.isnan(got["rode_out [m]"]), np.isnan(depth))
+    np.testing.assert_allclose(got["rode_out [m]"], (depth + 1.2) * 7.0, rtol=1e-15)
+    assert got["problem"][1000] != "" and got["problem"][1001] == ""
+
+
+# --- what may stand in a cell -------------------------------------------------------------------------------------------------------
+
+
+def one_depth(cell: Any, *, name: str = "depth") -> Any:
+    """Return the rode for one cell of depth, or what is wrong with it."""
+    got = check_table("rode_to_let_out", {name: [cell], "bow_height": ["1 m"]}, units="metric")
+    return got["problem"][0] or round(float(got["rode_out [m]"][0]), 9)
+
+
+@pytest.mark.parametrize(
+    ("cell", "name"),
+    [
+        ("4 m", "depth"), ("4 m", "depth [ft]"), ("4", "depth [m]"), (4, "depth [m]"), (np.float32(4), "depth [m]"), (np.int64(4), "depth [m]"),
+        (decimal.Decimal(4), "depth [m]"), ({"value": 400, "unit": "cm"}, "depth"), (pint.UnitRegistry()("400 cm"), "depth"),
+        (anchorcalc.true_depth(reading="4 m", reads_from="surface").results.depth, "depth"), ("3..4 m", "depth"), (" 3 - 4 ", "depth [m]"),
+        ("400 centimetres", "depth [ft]"),
+    ],
+)  # fmt: skip
+def test_a_cell_holds_what_a_call_takes(cell: Any, name: str) -> None:
+    assert one_depth(cell, name=name) == 35.0
+
+
+@pytest.mark.parametrize("nothing", [None, "", "   ", np.nan, float("nan"), pd.NA, pd.NaT, np.ma.masked])
+def test_an_empty_cell_is_nothing_given(nothing: Any) -> None:
+    got = check_table("rode_to_let_out", {"depth": ["4 m"], "bow_height": ["1 m"], "tide_rise": [nothing]})
+    assert got["rode_out [m]"].tolist() == [35.0]
+    assert got["cautions"][0].startswith("no_tide")
+
+
+@pytest.mark.parametrize(
+    ("cell", "code"), [("inf", "is not a finite number"), ("4 kg", "is a mass"), ("deep", "cannot be read"), ("-4", "more than 0 m")]
+)
+def test_a_bad_cell_is_told_as_in_a_call(cell: str, code: str) -> None:
+    assert code in one_depth(cell, name="depth [m]")
+
+
+def test_a_number_without_a_unit_is_refused_row_by_row() -> None:
+    assert one_depth(12.0) == "depth: '12.0' has no unit; \"12 ft\" would do"
+    assert one_depth("12") == "depth: '12' has no unit; \"12 ft\" would do"
+
+
+def test_nullable_categorical_masked_and_dated_columns_are_read() -> None:
+    table = pd.DataFrame(
+        {
+            "low_height [m]": pd.array([1, None, 1], dtype="Int64"),
+            "high_height [m]": pd.Series([3.0, 3.0, 3.0], dtype="float32"),
+            "low_at": pd.to_datetime(["2026-06-01T06:00", "2026-06-01T06:00", None]),
+            "high_at": pd.Categorical(["2026-06-01T12:00"] * 3),
+            "at": [dt.datetime(2026, 6, 1, 9)] * 3,
+        }
+    )
+    got = check_table("tide_at", table)
+    assert got["height [m]"][0] == pytest.approx(2.0, rel=1e-12)
+    assert [problem.split(":")[0] for problem in got["problem"]] == ["", "low_height", "low_at"]
+    masked = np.ma.masked_array([4.0, 5.0], mask=[False, True])
+    assert check_table("rode_to_let_out", {"depth [m]": masked})["problem"][1].startswith("depth: is missing")
+
+
+def test_clock_times_with_an_offset_come_back_in_it() -> None:
+    row = {"rode_out": "30 m", "depth": "4 m", "bow_height": "1 m", "low_height": "0.6 m", "high_height": "4.4 m"}
+    times = {"low_at": "2026-06-01T06:10+02:00", "high_at": "2026-06-01T12:25+02:00", "at": "2026-06-01T07:00+02:00"}
+    plain = {"low_at": "22:10", "high_at": "04:25", "at": "23:00"}
+    got = check_table("when_to_veer", {name: [{**row, **times}[name], {**row, **plain}[name]] for name in (*row, *times)})
+    singles = [anchorcalc.when_to_veer(**row, **one).results.veer_by.shown for one in (times, plain)]
+    assert got["veer_by"].tolist() == singles
+    assert singles[0].endswith("+02:00") and singles[1].endswith("(day +1)")
+
+
+def test_lists_are_read_and_written() -> None:
+    table = {"rode_aboard": ["60 m", "60 m", "60 m"], "marks [m]": ["10, 20, 40", "10 m, 30 m", None], "mark_interval": [None, None, "20 m"]}
+    got = check_table("mark_plan", table)
+    lengths = [[row["rode_out"]["si"] for row in json.loads(plan)] for plan in got["plan"]]
+    assert lengths == [[10.0, 20.0, 40.0], [10.0, 30.0], [20.0, 40.0, 60.0]]
+    given = check_table("mark_plan", {"rode_aboard": ["60 m"], "marks [m]": [[10.0, 20.0, 40.0]]})
+    assert given["plan"][0] == got["plan"][0]
+
+
+# --- headings -----------------------------------------------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("heading", "units", "wanted"),
+    [
+        ("depth [ft]", None, "rode_out [ft]"), ("depth [fathom]", None, "rode_out [fathom]"), ("depth [fm]", None, "rode_out [fathom]"),
+        ("depth [m]", None, "rode_out [m]"), ("depth", None, "rode_out [m]"), ("depth [ft]", "metric", "rode_out [m]"), ("depth [m]", "us", "rode_out [ft]"),
+        (" depth[ ft ] ", None, "rode_out [ft]"),
+    ],
+)  # fmt: skip
+def test_results_come_in_the_unit_of_the_depth_heading(heading: str, units: str | None, wanted: str) -> None:
+    got = check_table("rode_to_let_out", {heading: ["4"], "bow_height [ft]": [4.0]}, units=units)
+    assert wanted in got
+
+
+def test_a_result_with_an_input_s_name_is_called_answer() -> None:
+    got = check_table("line_angle", {"angle": ["10 deg", None], "scope": [None, "5:1"], "problem": ["none", "old"]})
+    assert list(got) == ["angle", "scope", "problem", "scope_answer", "angle_answer [deg]", "cautions", "problem_answer"]
+    assert got["problem"] == ["none", "old"]
+
+
+def test_answers_can_be_asked_on() -> None:
+    first = check_table("rode_to_let_out", {"depth [m]": [4.0], "boat_length [m]": [9.0]})
+    with warnings.catch_warnings():
+        warnings.simplefilter("error")
+        second = check_table("swing_radius", first)
+    single = anchorcalc.swing_radius(rode_out=anchorcalc.rode_to_let_out(depth="4 m").results.rode_out, depth="4 m", boat_length="9 m")
+    assert second["swing_radius [m]"][0] == pytest.approx(single.results.swing_radius.si, rel=1e-15)
+    assert second["problem_answer"].tolist() == [""]
+
+
+@pytest.mark.parametrize("column", ["dept [m]", "bow height", "Bow_Height", "bow_heigth [ft]", "tide-rise", "bow_height (m)"])
+def test_a_near_miss_of_an_input_is_warned_of(column: str) -> None:
+    with pytest.warns(UserWarning, match="looks like one"):
+        got = check_table("rode_to_let_out", {"depth [m]": [4.0], column: [2.0]})
+    assert got[column] == [2.0]
+
+
+@pytest.mark.parametrize("column", ["boat", "notes", "displacement", "engine_power [kW]", "rode_out [m]", "height", "length", 5])
+def test_other_columns_pass_through_in_silence(column: Any) -> None:
+    with warnings.catch_warnings():
+        warnings.simplefilter("error")
+        assert check_table("rode_to_let_out", {"depth [m]": [4.0], column: ["as it was"]})[column] == ["as it was"]
+
+
+@pytest.mark.parametrize(
+    ("table", "code"),
+    [
+        ({"depth [parsec]": [1.0]}, "unknown_unit"), ({"depth [kg]": [1.0]}, "wrong_dimension"), ({"scope [m]": [1.0]}, "wrong_dimension"),
+        ({"depth": ["1 m"], "depth [m]": [1.0]}, "given_twice"), ({"boat": ["Skarv"]}, "missing"), ({}, "missing"),
+        ({"depth [m]": [1.0], "scope": [1.0, 2.0]}, "contradiction"), ({"depth [m]": 4.0}, "wrong_kind"), ([1, 2], "wrong_kind"),
+        ({"depth [m]": np.ones((2, 2))}, "wrong_kind"), (pl.LazyFrame({"depth [m]": [1.0]}), "wrong_kind"),
+        (pd.DataFrame([[1.0, 2.0]], columns=["depth [m]", "depth [m]"]), "given_twice"),
+    ],
+)  # fmt: skip
+def test_headings_and_shapes_that_will_not_do_are_refused_at_once(table: Any, code: str) -> None:
+    with pytest.raises(TableError) as refused:
+        check_table("rode_to_let_out", table)
+    assert [one.code for one in refused.value.faults] == [code]
+
+
+def test_unknown_question_units_and_boat_names_are_refused_at_once() -> None:
+    with pytest.raises(UnknownQuestion):
+        check_table("rode_to_let_ot", FLEET)
+    with pytest.raises(InputError, match="units"):
+        check_table("rode_to_let_out", FLEET, units="roman")
+    with pytest.raises(InputError, match="bow_hight.*bow_height would do"):
+        check_table("rode_to_let_out", FLEET, boat={"bow_hight": "1 m"})
+
+
+# --- the boat under all rows --------------------------------------------------------------------------------------------------------
+
+
+def test_a_boat_lies_under_every_row() -> None:
+    boat = {"name": "Skarv", "bow_height": "1.5..2 m", "chain": "10 m", "line": "60 m", "engine_power": "20 kW"}
+    table = {"depth": ["4 m", "5 m", "3..4 m", "900 m"], "bow_height": [None, "1 m", None, None]}
+    got = check_table("rode_to_let_out", table, boat=boat)
+    for row in range(3):
+        asked = {name: column[row] for name, column in table.items() if column[row] is not None}
+        single = anchorcalc.rode_to_let_out(**asked, boat=boat).results
+        assert got["rode_out [m]"][row] == pytest.approx(single.rode_out.si, rel=1e-15)
+        assert got["line_out [m]"][row] == pytest.approx(single.line_out.si, rel=1e-15)
+        assert got["enough"][row] is single.enough
+    assert got["problem"][3].startswith("depth: '900 m'")
+
+
+def test_a_bad_value_of_the_boat_is_told_where_no_row_says_better() -> None:
+    got = check_table("rode_to_let_out", {"depth": ["4 m", "5 m"], "bow_height": [None, "1 m"]}, boat={"bow_height": "tall"})
+    assert [problem.split(":")[0] for problem in got["problem"]] == ["bow_height", ""]
+
+
+def test_an_alternative_of_the_boat_gives_way_to_the_row_s() -> None:
+    boat = {"mark_interval": "10 m"}
+    got = check_table("mark_plan", {"rode_aboard [m]": [60.0, 60.0], "marks": ["20, 50 m", None]}, boat=boat)
+    assert [len(json.loads(plan)) for plan in got["plan"]] == [2, 6]
