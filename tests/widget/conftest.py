@@ -46,13 +46,12 @@ def opened(browser: Browser, api: Api) -> Iterator[Opened]:
     """Open a page of another origin, under a strict policy, with what is given in its body."""
     with ExitStack() as stack:
 
-        def opening(
-            body: str = "<anchor-counter></anchor-counter>", *, width: int = 1000, scheme: str = "light", server: Api = api, head: str = ""
-        ) -> Page:
+        def opening(body: str = "<anchor-counter></anchor-counter>", *, width: int = 1000, scheme: str = "light", server: Api = api) -> Page:
             script = (
                 f'<script type="module" src="{server.url}/widget/1/anchor-counter.js" integrity="{integrity("1")}" crossorigin="anonymous"></script>'
             )
-            text = f'<!doctype html><html lang="en"><head><meta charset="utf-8"><title>A shop</title>{head}{script}</head><body><main><h1>Shop</h1>{body}</main></body></html>'
+            text = f'<!doctype html><html lang="en"><head><meta charset="utf-8"><title>A shop</title>{script}</head>'
+            text += f"<body><main><h1>Shop</h1>{body}</main></body></html>"
             address = stack.enter_context(page(text, policy=policy(server.url)))
             context = browser.new_context(viewport={"width": width, "height": 900}, color_scheme="dark" if scheme == "dark" else "light")
             stack.callback(context.close)

@@ -59,7 +59,8 @@ def test_the_first_answer_comes_within_a_tenth_of_a_second(opened: Opened) -> No
     page.wait_for_selector(".picture svg")
     measure = """([text]) => new Promise((done) => {
         const root = document.querySelector("anchor-counter").shadowRoot, entry = root.querySelector("#depth"), began = performance.now();
-        new MutationObserver((_, seen) => { seen.disconnect(); done(performance.now() - began); }).observe(root.querySelector(".headline"), { childList: true });
+        const seen = new MutationObserver(() => { seen.disconnect(); done(performance.now() - began); });
+        seen.observe(root.querySelector(".headline"), { childList: true });
         entry.value = text; entry.dispatchEvent(new Event("input"));
     })"""
     times = sorted(page.evaluate(measure, [f"{4 + number / 10}"]) for number in range(7))
@@ -124,14 +125,16 @@ def test_a_missing_input_is_asked_for_and_focused_and_nothing_is_sent(opened: Op
     assert asked == []
 
 
-@pytest.mark.parametrize(("given", "why"), [("4 kg", "depth"), ("4 parsec", "unit"), ("9 km", "would do"), ("<b>4</b>", "would do")])
+@pytest.mark.parametrize(
+    ("given", "why"), [("4 kg", "is a mass"), ("4 parsec", "has no unit"), ("9 km", "must be 200 m or less"), ("<b>4</b>", "cannot be read")]
+)
 def test_a_wrong_input_is_told_at_its_field_and_the_old_answer_goes(opened: Opened, given: str, why: str) -> None:
     page = opened()
     page.fill("#depth", "4")
     expect(page.locator(HEADLINE)).to_have_text("Let out 36.5 m of rode.")
     page.fill("#depth", given)
     expect(page.locator("#depth-error")).to_contain_text("would do")
-    assert why in f"depth {error_of(page, 'depth')}" and given.split()[0] in error_of(page, "depth")
+    assert why in error_of(page, "depth") and given in error_of(page, "depth")
     assert page.locator("#depth").get_attribute("aria-invalid") == "true"
     assert page.locator(HEADLINE).inner_text() == "" and page.locator(".cautions").count() == 0
     assert events(page, "unanswered")[-1]["why"]["errors"][0]["input"] == "depth"
@@ -167,7 +170,7 @@ def test_a_server_that_stops_and_comes_back(opened: Opened) -> None:
 def test_a_slow_server_is_told_and_the_last_thing_typed_wins(opened: Opened) -> None:
     page = opened()
     held: list[Any] = []
-    page.route(re.compile("rode-to-let-out[?].*depth=4"), lambda route: held.append(route))
+    page.route(re.compile("rode-to-let-out[?].*depth=4"), held.append)
     page.fill("#depth", "4")
     expect(page.locator(".state")).to_contain_text("slow to answer")
     page.fill("#depth", "6")
