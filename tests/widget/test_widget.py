@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
-from playwright.sync_api import Page, expect
+from playwright.sync_api import Page, Route, expect
 
 from tests.widget.conftest import Opened
 from tests.widget.servers import Api
@@ -169,8 +169,12 @@ def test_a_server_that_stops_and_comes_back(opened: Opened) -> None:
 
 def test_a_slow_server_is_told_and_the_last_thing_typed_wins(opened: Opened) -> None:
     page = opened()
-    held: list[Any] = []
-    page.route(re.compile("rode-to-let-out[?].*depth=4"), held.append)
+    held: list[Route] = []
+
+    def hold(route: Route) -> None:
+        held.append(route)
+
+    page.route(re.compile("rode-to-let-out[?].*depth=4"), hold)
     page.fill("#depth", "4")
     expect(page.locator(".state")).to_contain_text("slow to answer")
     page.fill("#depth", "6")
