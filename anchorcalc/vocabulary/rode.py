@@ -230,8 +230,21 @@ SHACKLES = Term(
     example="seized",
     choices=("seized", "open"),
     said_as=(
-        ("seized", ("seized", "moused", "wired", "shackles tied", "pins tied")),
-        ("open", ("not seized", "unseized", "not moused", "not wired", "open pins", "unwired", "just hand tight", "pins are bare")),
+        (
+            "seized",
+            (
+                *("seized", "moused", "wired", "shackles tied", "pins tied"),
+                *("wire the shackles", "wire the pins", "mouse the shackles", "seize the shackles"),
+            ),
+        ),
+        (
+            "open",
+            (
+                *("not seized", "unseized", "arent seized", "not moused", "unmoused", "arent moused", "not wired", "unwired", "arent wired"),
+                *("open pins", "pins open", "pins are open", "shackles open", "shackles are open"),
+                *("pins of the shackles open", "pins of the shackles are open", "just hand tight", "pins are bare"),
+            ),
+        ),
     ),
 )
 BITTER_END = Term(
@@ -242,9 +255,27 @@ BITTER_END = Term(
     example="tied",
     choices=("tied", "fixed", "free"),
     said_as=(
-        ("tied", ("bitter end tied", "lashed", "lashing", "tied off", "tied with")),
-        ("fixed", ("shackled hard", "bitter end shackled", "welded", "bolted")),
-        ("free", ("bitter end free", "not made fast", "loose in the locker", "not attached", "not tied")),
+        (
+            "tied",
+            (
+                *("bitter end tied", "bitter end is tied", "inner end tied", "inner end is tied", "end tied", "end is tied"),
+                *("lashed", "lashing", "tied off", "tied with"),
+            ),
+        ),
+        (
+            "fixed",
+            (
+                *("shackled hard", "bitter end shackled", "bitter end is shackled", "bitter end fixed", "bitter end is fixed"),
+                *("fixed with a shackle", "inner end shackled", "inner end fixed", "end bolted", "welded", "bolted"),
+            ),
+        ),
+        (
+            "free",
+            (
+                *("bitter end free", "bitter end is free", "bitter end loose", "bitter end is loose", "end free", "end is free", "end is loose"),
+                *("not made fast", "isnt made fast", "loose in the locker", "not attached", "isnt attached", "not tied", "isnt tied", "not fastened"),
+            ),
+        ),
     ),
 )
 
