@@ -22,6 +22,7 @@ from anchorcalc.version import VERSION
 from anchorcalc.vocabulary import TERMS
 
 LONGEST = 20_000
+_HEIGHTS = ("low_height", "high_height")
 _SOUNDER = frozenset(("reads_from", "draught", "transducer_depth"))
 
 
@@ -96,6 +97,8 @@ def settled(reading: Reading, *, boat: Mapping[str, Any] | None, before: Before 
         faults = []
     except InputError as error:
         faults = [one for one in error.faults if not (one.code == "missing" and one.input == "depth" and _SOUNDER & set(reading.open_terms))]
+    if any(one.code == "contradiction" and one.input in _HEIGHTS for one in faults):
+        reading.open_terms.update({name: TERMS[name].prompt for name in _HEIGHTS})
     missing = without_stand_ins(reading.question, tuple(dict.fromkeys([*(one.input for one in faults), *reading.open_terms])))
     return Needs(status="needs", question=reading.question.name, missing=missing, prompt=prompt(faults, reading.open_terms),
                  read=read_so_far(reading.asked, missing), version=VERSION, left_aside=aside)

@@ -5,6 +5,7 @@ from typing import Any
 
 from anchorcalc import cautions
 from anchorcalc.declare import Question
+from anchorcalc.reader.between import ALL_TERMS
 from anchorcalc.reader.fits import with_unit
 from anchorcalc.reader.gear import settle_gear
 from anchorcalc.reader.guess import place_by_kind, place_unclaimed
@@ -94,6 +95,7 @@ def _from_boat(reading: Reading) -> None:
 def _units(reading: Reading, *, system: str | None, earlier: Mapping[str, Any]) -> None:
     """Give bare numbers the unit that the others share."""
     everything = [token.mention for token in reading.sentence.tokens if token.mention is not None]
+    _units_of_parts(reading, everything, system)
     for term, mention in list(reading.bare.items()):
         if term in reading.asked and isinstance(mention.amount, Amount) and isinstance(reading.asked[term], Amount) and reading.asked[term].value == mention.amount.value:
             del reading.bare[term]
@@ -106,6 +108,19 @@ def _units(reading: Reading, *, system: str | None, earlier: Mapping[str, Any]) 
         reading.put(term, with_unit(mention.amount, unit=unit))
         if cautions.UNIT_TAKEN not in reading.cautions:
             reading.cautions.append(cautions.UNIT_TAKEN)
+
+
+def _units_of_parts(reading: Reading, everything: list[Mention], system: str | None) -> None:
+    """The same for depths and heights that only make an input; without a unit they say nothing."""
+    for name, mention in list(reading.parts.items()):
+        if mention.kind == "number" and isinstance(mention.amount, Amount):
+            unit = shared_unit(term=ALL_TERMS[name], mentions=everything, system=system)
+            if unit is None:
+                reading.leave(reading.parts.pop(name), None)
+                continue
+            reading.parts[name] = mention._replace(kind="length", amount=with_unit(mention.amount, unit=unit))
+            if cautions.UNIT_TAKEN not in reading.cautions:
+                reading.cautions.append(cautions.UNIT_TAKEN)
 
 
 def _units_of(term: str, earlier: Mapping[str, Any]) -> list[str]:

@@ -83,11 +83,14 @@ def place_unclaimed(reading: Reading, *, known: frozenset[str]) -> None:
             reading.aside = [(one, term) for one, term in reading.aside if one is not mention]
 
 
+_BY_WORD_ONLY = frozenset(("low_height", "high_height"))
+
+
 def _wanted(reading: Reading, known: frozenset[str]) -> set[str]:
     """Return the inputs that must be given and are not."""
     question, held = reading.question, {*reading.asked, *reading.bare, *known}
     derivable = {one.gives for one in question.derives if all(name in held for name in one.needs)}
-    wanted = {name for name, one in question.inputs.items() if one.need == "asked" and name not in held and name not in derivable}
+    wanted = {name for name, one in question.inputs.items() if one.need == "asked" and name not in held and name not in derivable and name not in _BY_WORD_ONLY}
     for one in question.derives:
         if one.gives in wanted and one.gives not in one.asks_for:
             wanted |= set(one.needs)

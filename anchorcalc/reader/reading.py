@@ -103,7 +103,7 @@ def _take(reading: Reading, role: Role, takes: frozenset[str], parts: frozenset[
         if term is not None and role.score >= (_COMMON_LEAST if term in _COMMON else _FOREIGN_LEAST):
             reading.told.add(role.mention.start)
     elif term not in takes:
-        if term in reading.parts or role.fit != "yes":
+        if term in reading.parts or role.fit not in ("yes", "bare"):
             reading.leave(role.mention, term)
         else:
             reading.parts[term] = role.mention
@@ -111,8 +111,10 @@ def _take(reading: Reading, role: Role, takes: frozenset[str], parts: frozenset[
         amount = role.mention.amount
         for end, value in ((amount.low, amount.value), (amount.high, amount.value_high)):
             reading.put(term, as_given(term=TERMS[term], mention=role.mention._replace(amount=Amount(amount.kind, end, end, amount.unit, value, value))))
-    elif role.fit == "bare" and isinstance(reading.asked.get(term), Amount):
+    elif role.fit == "bare" and isinstance(reading.asked.get(term), Amount) and role.score < reading.sources.get(term, (0, 9.0))[1] - 1.0:
         reading.leave(role.mention, None)
+    elif role.fit == "bare" and isinstance(reading.asked.get(term), Amount) and reading.asked[term].value != role.mention.amount.value:  # type: ignore[union-attr]
+        reading.rivals.setdefault(term, [reading.asked[term]]).append(role.mention.amount)
     elif role.fit == "bare":
         known = reading.bare.get(term)
         if known is not None and known.amount != role.mention.amount:

@@ -150,8 +150,11 @@ def _own(tokens: list[Token], dropped: list[Mention], *, others: bool) -> list[T
     words = [token.word for token in tokens]
     for at, token in enumerate(tokens):
         if state and at > since and (token.word in STOPS or _closes(words, at, state)):
-            if state == "other" and token.word in ("mine", "ours"):
+            if state == "other" and token.word in _MINE:
                 _elliptic(tokens, at, buffer, kept)
+            elif state == "other" and at + 1 < len(tokens) and tokens[at + 1].word in _MINE:
+                kept.append(token)
+                _elliptic(tokens, at + 1, buffer, kept)
             state = ""
         if not state:
             state, since = _opening(words, at)
@@ -171,6 +174,7 @@ def _closes(words: list[str], at: int, state: str) -> bool:
     return _at(words, at, _closings(state)) and not (words[at] in ("us", "me") and words[at - 1] in _NEAR)
 
 
+_MINE = frozenset(("mine", "ours"))
 _NEAR = frozenset("to of beside from near behind off by at".split())
 
 
@@ -186,6 +190,9 @@ def _at(words: list[str], at: int, phrases: tuple[tuple[str, ...], ...]) -> bool
     return any(tuple(words[at : at + len(phrase)]) == phrase for phrase in phrases)
 
 
+_OPINIONS = frozenset("says said reckons makes thinks reads swears guesses claims tells".split())
+
+
 def _opening(words: list[str], at: int) -> tuple[str, int]:
     for phrase, what in _openings().get(words[at], ()):
         place, end = 0, at
@@ -195,6 +202,6 @@ def _opening(words: list[str], at: int) -> tuple[str, int]:
             elif words[end] != "the":
                 break
             end += 1
-        if place == len(phrase):
+        if place == len(phrase) and not (end < len(words) and words[end] in _OPINIONS):
             return what, end - 1
     return "", 0

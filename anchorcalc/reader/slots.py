@@ -93,7 +93,9 @@ def _cost(token: Token, *, mine: Mention, backward: bool) -> float:
             return 1.0
         if "clock" in (token.mention.kind, mine.kind) and token.mention.kind != mine.kind:
             return 0.6
-        return 0.5 if is_size(token.mention) and not is_size(mine) else 6.0
+        if is_size(token.mention) != is_size(mine):
+            return 0.5 if is_size(token.mention) else 1.0
+        return 6.0
     if word in ARTICLES:
         return 0.8 if backward else 0.2
     if word in _PREPOSITIONS:
@@ -114,6 +116,8 @@ def candidates(*, tokens: tuple[Token, ...], at: int, starts: dict[int, list[Spo
     mention = tokens[at].mention
     assert mention is not None
     best: dict[str, Role] = {}
+    if mention.kind == "length" and mention.text.lower().endswith("foot"):
+        _keep(best, name="boat_length", alias=False, weight=4.5, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
     if "adjective" in mention.flags and mention.text.lower().rstrip("s").endswith("footer"):
         _keep(best, name="boat_length", alias=False, weight=8.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
     for backward in (True, False):
@@ -130,14 +134,44 @@ def candidates(*, tokens: tuple[Token, ...], at: int, starts: dict[int, list[Spo
             cost += _cost(tokens[place], mine=mention, backward=backward)
             if cost > REACH:
                 break
+    _by_neighbours(best, tokens=tokens, at=at, takes=takes)
+    right = max((role.score for role in best.values() if role.term in takes and role.fit != "no"), default=0.0)
+    if right >= _NOUN:
+        best = {name: role for name, role in best.items() if role.fit != "no"}
     own = max((role.score for name, role in best.items() if name in takes and role.fit != "no"), default=0.0)
     return sorted((role for name, role in best.items() if name in takes or role.score > own), key=lambda role: -role.score)[:8]
+
+
+def _by_neighbours(best: dict[str, Role], *, tokens: tuple[Token, ...], at: int, takes: frozenset[str]) -> None:
+    """What a quantity is by the quantities beside it: `30 m in 4 m`, `40 fathoms of 5/16`, `5 m at 15:00`."""
+    mention = tokens[at].mention
+    assert mention is not None
+    words = [token.word for token in tokens[at + 1 : at + 4]]
+    other = tokens[at + 2].mention if at + 2 < len(tokens) else None
+    if is_size(mention) and at >= 2 and tokens[at - 1].word == "of" and tokens[at - 2].word == "<length>" and (not words or words[0] not in _ROPES):
+        _keep(best, name="chain_size", alias=False, weight=5.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
+    if mention.kind != "length" or other is None or len(words) < 2:
+        return
+    found, weight = "", 0.0
+    if words[0] in ("in", "over") and other.kind == "length" and not is_size(other) and "rode_out" in takes:
+        found, weight = "rode_out", 5.0
+    elif words[0] == "of" and is_size(other) and not is_size(mention) and (len(words) < 3 or words[2] not in _ROPES):
+        found, weight = "chain", 5.0
+    elif words[0] == "at" and other.kind == "clock":
+        found, weight = "depth", 5.5
+    if found:
+        _keep(best, name=_here(found, takes), alias=False, weight=weight, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
+
+
+_ROPES = frozenset(("rope", "line", "nylon", "warp", "three", "polyester", "twist", "braid", "plait", "chain", "links"))
 
 
 def _here(name: str, takes: frozenset[str]) -> str:
     """Return the term that a word for chain or rope means in a question that takes only the rode as a whole."""
     if name in _ROPE and name not in takes:
         return next((one for one in ("rode_out", "rode_aboard") if one in takes), name)
+    if name == "pull_angle" and name not in takes and "angle" in takes:
+        return "angle"
     return "distance_off" if name == "distance" and name not in takes and "distance_off" in takes else name
 
 

@@ -4,7 +4,7 @@ from anchorcalc.reader.sentence import Token
 
 _FROM: dict[str, tuple[str, ...]] = {
     "keel": ("under keel", "below keel", "from keel", "beneath keel", "to keel", "under her keel", "below my keel", "keel offset", "below her keel", "is keel", "under my keel", "under our keel", "at keel", "of keel"),
-    "transducer": ("from transducer", "below transducer", "under transducer", "beneath transducer", "at transducer", "transducer reads", "to transducer", "measures from there", "of transducer", "off transducer", "its own distance"),
+    "transducer": ("from transducer", "below transducer", "under transducer", "beneath transducer", "at transducer", "transducer reads", "to transducer", "measures from there", "of transducer", "off transducer", "it own distance"),
     "surface": ("from surface", "at surface", "from waterline", "at waterline", "to surface", "counts from surface", "from surface already", "below surface", "surface to bottom", "from top of water", "below waterline"),
 }
 _ARTICLES = frozenset("the a an my our her his their your its".split())

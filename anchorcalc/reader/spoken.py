@@ -13,7 +13,7 @@ _HALF_DAY = {"am": 0.0, "a": 0.0, "morning": 0.0, "pm": 43200.0, "p": 43200.0, "
 _MINUTES = {"half": 30.0, "quarter": 15.0}
 
 
-_TIDAL = frozenset(("low", "high", "lw", "hw", "tide", "tides", "flood", "ebb"))
+_TIDAL = frozenset(("low", "high", "lw", "hw", "tide", "tides", "flood", "ebb", "tops"))
 _DIGITS = re.compile(r"(?:[01]\d|2[0-3])[0-5]\d\Z|(?:[01]?\d|2[0-3])\.[0-5]\d\Z")
 
 
@@ -29,6 +29,8 @@ def joined(tokens: list[Token]) -> list[Token]:
             found.append(token._replace(word=token.mention.text.lower() if token.mention else token.word, mention=None))
             at += 1
             continue
+        _split(tokens, at)
+        token = tokens[at]
         made = _made(tokens, at) if token.mention is not None or token.word in ("half", "quarter") else None
         if made is None:
             found.append(token)
@@ -46,7 +48,7 @@ def _made(tokens: list[Token], at: int) -> tuple[Token, int] | None:
 def _tide_time(tokens: list[Token], at: int) -> Token:
     """Make a bare `1130` or `10.40` in a text on tides the time that it is."""
     token = tokens[at]
-    if _number(tokens, at) is None or token.mention is None or not _DIGITS.match(token.mention.text):
+    if token.mention is None or not _DIGITS.match(token.mention.text) or (_number(tokens, at) is None and "shared_unit" not in token.mention.flags):
         return token
     digits = token.mention.text.replace(".", "")
     if "." in token.mention.text and _word(tokens, at - 1) in ("low", "high", "depth", "bow", "height", "roller", "of", "is", "was", "water", "tide", "lw", "hw", "and") and _word(tokens, at + 1) != "<length>":
@@ -157,6 +159,8 @@ def _run_on(tokens: list[Token], at: int) -> tuple[float, int, bool] | None:
     """`seventeen forty`, `zero two thirty`, `five fifteen am`, `nine am`; the first two only where `at` stands before."""
     hour, minutes = _number(tokens, at), _number(tokens, at + 1)
     mention = tokens[at].mention
+    if hour is not None and mention is not None and "spelled" in mention.flags and 100 <= hour <= 1259 and hour % 100 < 60 and " " in mention.text:
+        return hour // 100 * 3600.0 + hour % 100 * 60.0, at + 1, False
     if hour is None or hour != int(hour) or mention is None or not 0 <= hour <= 24:
         return None
     if hour == 0 and minutes is not None and 0 < minutes < 10 and _number(tokens, at + 2) is not None:
@@ -225,6 +229,25 @@ def _trade_cable(tokens: list[Token], at: int) -> tuple[Token, int] | None:
     made = Mention("number", Amount("number", value, value, "", value, value), mention.start, mention.end, mention.text, mention.flags | {"fraction"})
     tokens.insert(at + 1, Token("cable", mention.end, mention.end))
     return tokens[at]._replace(word="<number>", mention=made), at + 1
+
+
+_CHAINS = frozenset(("chain", "rode", "line", "rope", "cable", "warp", "nylon"))
+
+
+def _split(tokens: list[Token], at: int) -> None:
+    """Part `22 feet to 130 feet of 3/8 chain`: a depth and a rode, no range."""
+    mention = tokens[at].mention
+    if mention is None or mention.kind != "length" or "range" not in mention.flags or not isinstance(mention.amount, Amount) or _word(tokens, at + 1) != "of":
+        return
+    if not any(_word(tokens, place) in _CHAINS for place in (at + 2, at + 3)) or " to " not in mention.text:
+        return
+    amount, gap = mention.amount, mention.start + mention.text.index(" to ")
+    ends = ((amount.value, mention.start, gap), (amount.value_high, gap + 4, mention.end))
+    made = [
+        Token("<length>", start, end, Mention("length", with_unit(Amount("number", 0.0, 0.0, "", value, value), unit=amount.unit), start, end, mention.text[start - mention.start : end - mention.start]))
+        for value, start, end in ends
+    ]
+    tokens[at : at + 1] = [made[0], Token("to", gap, gap + 4), made[1]]
 
 
 def _horses(tokens: list[Token], at: int) -> tuple[Token, int] | None:

@@ -7,6 +7,7 @@ from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.words import STOPS
+from anchorcalc.units.clock import Clock, clock
 from anchorcalc.units.kinds import Amount
 
 _LOW = frozenset(("low", "lw", "bottom", "lows"))
@@ -138,6 +139,21 @@ def _tidal(tokens: tuple[Token, ...]) -> bool:
     return any(token.word in ("tide", "tides", "table", "tables") for token in tokens)
 
 
+def _spoken_hour(reading: Reading, tokens: tuple[Token, ...]) -> None:
+    """`at seven`: the hour that lies between low and high water."""
+    ends = [clock(str(reading.asked.get(name, ""))) for name in ("low_at", "high_at")]
+    if not all(isinstance(one, Clock) for one in ends):
+        return
+    first, last = sorted(one.seconds for one in ends if isinstance(one, Clock))
+    for at, token in enumerate(tokens):
+        amount = token.mention.amount if token.mention is not None and token.mention.kind == "number" else None
+        if not isinstance(amount, Amount) or at == 0 or tokens[at - 1].word != "at" or not 1.0 <= amount.value <= 12.0 or amount.value % 1:
+            continue
+        hours = [hour for hour in (amount.value % 12, amount.value % 12 + 12) if first < hour * 3600.0 < last]
+        if len(hours) == 1 and last - first < 36000.0:
+            reading.put("at", f"{int(hours[0]):02d}:00")
+
+
 def _asked_about(reading: Reading, tokens: tuple[Token, ...], used: set[int]) -> None:
     """The time asked about is the one left over; of several, the one that is said to be now."""
     left = [at for at, token in enumerate(tokens) if token.word == "<clock>" and at not in used]
@@ -147,3 +163,5 @@ def _asked_about(reading: Reading, tokens: tuple[Token, ...], used: set[int]) ->
         if mention is not None:
             reading.put("at", clock_said(mention))
             used.add(at)
+    if "at" not in reading.asked:
+        _spoken_hour(reading, tokens)

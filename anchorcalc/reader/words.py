@@ -37,16 +37,16 @@ TAKES_BACK = (
 PAST = (
     "last night", "yesterday", "last week", "last time", "last summer", "last year", "last month", "last weekend", "last season", "the other day", "used to", "once lay", "earlier today we",
     "previously", "the last boat", "the old rode", "the old boat", "the old anchor", "the old one", "our old", "my old", "we sold", "on the last", "last trip", "this morning we lay",
-    "the previous", "back then", "years ago", "in spring we", "had been", "two days ago", "the day before",
+    "the previous", "back then", "years ago", "in spring we", "had been", "two days ago", "the day before", "earlier it was", "before lunch", "the boat before",
 )
 NOW = (
     "tonight", "today", "now", "this time", "this one", "here", "currently", "at the moment", "at present", "the new one", "this evening", "gear now", "these days", "this boat",
 )
 OTHERS = (
-    "my mate has", "my mate boat", "mate boat", "mate got", "my mate got", "my brother", "my cousin", "cousin", "the neighbours trust", "neighbours trust", "the charter boat had",
+    "my mate", "mate boat", "my brother", "my cousin", "cousin", "the neighbours trust", "neighbours trust", "the charter boat had",
     "charter boat", "the blue ketch", "the schooner", "schooner ahead", "the big boat next", "boat next to us", "boat next door", "the ferry company", "neighbour draws", "neighbour carries",
     "neighbour has", "next to us", "the boat ahead", "the boat astern", "the yacht next", "ahead of us has", "neighbour says his", "other boat has", "the guy next", "my dad", "his boat",
-    "the other crew", "my mate out", "my buddy", "neighbour reckons", "neighbour says", "neighbour lies", "neighbour lay", "neighbour sits", "neighbour has", "neighbour boat", "neighbour carries",
+    "the other crew", "my buddy", "neighbour reckons", "neighbour says", "neighbour lies", "neighbour lay", "neighbour sits", "neighbour has", "neighbour boat", "neighbour carries",
     "at the outer port", "at the standard port", "cousin rope", "ferry company moors", "trawler beyond", "friend has", "brother has", "dad has", "neighbour chain", "sister ship",
 )
 OURS = ("we", "our", "ours", "mine", "my", "i", "iam", "weare", "us", "me", "this boat")
