@@ -80,7 +80,9 @@ def solve(
         "parts": tuple(
             {"part": part, "size": size, "working_load": carried[part], "strength_ratio": carried[part] / over} for part, size in sizes.items()
         ),
-        "next_sizes": tuple(_next_size(part, size, passing[part], load, chain_grade, line_material) for part, size in sizes.items()),
+        "next_sizes": tuple(
+            _next_size(part, size, passing[part], load, chain_grade, line_material) for part, size in sizes.items() if not np.all(passing[part])
+        ),
     }
 
 
