@@ -21,7 +21,7 @@ const WORDS = {
   claw: "claw", fisherman: "fisherman", grapnel: "grapnel", mushroom: "mushroom", sand: "sand", mud: "mud", clay: "clay", grass: "weed",
   gravel: "gravel", rock: "rock", coral: "coral", nylon_3_strand: "three-strand nylon",
   cautions: "Take care", working: "How it was worked out", sources: "What it stands on", assumed: "Taken, since nothing was said: {list}.",
-  read: "Read as: {list}.", aside: "Not used: {list}.", fault: "{given} {why}. {would_do} would do.", missing: "This is needed.",
+  read: "Read as: {list}.", aside: "Not used: {list}.", fault: "{given} {why}; {would_do} would do.", missing: "This is needed.",
   needed: "Still needed: {list}.", slow: "Still asking; the server is slow to answer.", busy: "Too many questions just now. Wait a little and try again.",
   absent: "The server cannot be reached. What you typed is kept.", again: "Try again",
   ask: "Or ask in your own words", "ask.example": "How much rode in 4 m of water, bow 1 m up, at 6:1?", "ask.button": "Ask",
@@ -68,8 +68,9 @@ input[type=radio] { width: 1.15rem; height: 1.15rem; margin: 0; accent-color: va
 .fields { display: grid; grid-template-columns: 1fr; gap: .75rem; margin-bottom: .75rem; }
 .beside { display: grid; gap: 1rem; margin: .75rem 0; align-items: start; }
 @container (min-width: 34rem) { .fields { grid-template-columns: 1fr 1fr; } }
+@container (max-width: 24rem) { .picture { margin-inline: -1rem; } }
 @container (min-width: 46rem) { .beside { grid-template-columns: 1fr 1fr; } }
-.field > label { display: block; font-weight: 600; } .hint { display: block; font-size: .875rem; }
+.field > label, .ask label { display: block; font-weight: 600; margin-bottom: .3rem; } .hint { display: block; font-size: .875rem; margin-top: .3rem; }
 input[type=text], select { width: 100%; min-height: 2.75rem; padding: .4rem .6rem; font: inherit; color: inherit; background: transparent;
   border: 1px solid var(--line); border-radius: var(--counter-radius, .25rem); }
 ::placeholder { color: var(--line); opacity: 1; }
@@ -86,8 +87,7 @@ button.quiet { color: inherit; background: transparent; border-color: var(--line
 .cautions h3 { margin-top: 0; }
 .cautions { border-inline-start: 4px solid var(--danger); padding-inline-start: .75rem; } ul, ol { margin: .25rem 0; padding-inline-start: 1.25rem; }
 summary { cursor: pointer; min-height: 2.75rem; padding: .6rem 0; font-weight: 600; }
-.row { display: flex; gap: .5rem; } .row input { flex: 1; min-width: 0; } .ask { border-top: 1px solid var(--line); margin-top: 1rem; padding-top: 1rem; }
-.ask label { font-weight: 600; }`);
+.row { display: flex; gap: .5rem; } .row input { flex: 1; min-width: 0; } .ask { border-top: 1px solid var(--line); margin-top: 1rem; padding-top: 1rem; }`);
 
 /** Make an element: properties, attributes where there is no such property, children (texts stay texts). */
 function make(tag, given = {}, ...children) {
