@@ -182,7 +182,8 @@ def test_lists_are_read_and_written() -> None:
     ("heading", "units", "wanted"),
     [
         ("depth [ft]", None, "rode_out [ft]"), ("depth [fathom]", None, "rode_out [fathom]"), ("depth [fm]", None, "rode_out [fathom]"),
-        ("depth [m]", None, "rode_out [m]"), ("depth", None, "rode_out [m]"), ("depth [ft]", "metric", "rode_out [m]"), ("depth [m]", "us", "rode_out [ft]"),
+        ("depth [m]", None, "rode_out [m]"), ("depth", None, "rode_out [m]"), ("depth [ft]", "metric", "rode_out [m]"),
+        ("depth [m]", "us", "rode_out [ft]"),
         (" depth[ ft ] ", None, "rode_out [ft]"),
     ],
 )  # fmt: skip
@@ -242,7 +243,7 @@ def test_unknown_question_units_and_boat_names_are_refused_at_once() -> None:
         check_table("rode_to_let_ot", FLEET)
     with pytest.raises(InputError, match="units"):
         check_table("rode_to_let_out", FLEET, units="roman")
-    with pytest.raises(InputError, match="bow_hight.*bow_height would do"):
+    with pytest.raises(InputError, match=r"bow_hight.*bow_height would do"):
         check_table("rode_to_let_out", FLEET, boat={"bow_hight": "1 m"})
 
 
