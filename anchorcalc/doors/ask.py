@@ -49,9 +49,17 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
         fill_lone(reading, before=earlier, known=known_before, boat=boat)
         if not weighed and not reading.asked and not reading.bare and not reading.rivals:
             return cannot(NOTHING)
+    if "rode_out" in reading.asked and _in_cables(reading.asked["rode_out"]):
+        reading.open_terms["rode_out"] = TERMS["rode_out"].prompt
+        del reading.asked["rode_out"]
     reading.aside.extend((mention, None) for mention in dropped)
     reading.told.update(mention.start for mention in dropped)
     return settled(reading, boat=boat, before=earlier, units=units)
+
+
+def _in_cables(amount: Any) -> bool:
+    """Say whether a rode is told in whole cables: tenths of a mile, or cables of unknown length."""
+    return getattr(amount, "unit", "") == "cable" and amount.value >= 1.0 and amount.value == int(amount.value)
 
 
 def cannot(why: str) -> Cannot:
@@ -96,7 +104,7 @@ def settled(reading: Reading, *, boat: Mapping[str, Any] | None, before: Before 
             return Unclear(status="unclear", choices=doubts, version=VERSION, left_aside=aside) if doubts else found
         faults = []
     except InputError as error:
-        faults = [one for one in error.faults if not (one.code == "missing" and one.input == "depth" and _SOUNDER & set(reading.open_terms))]
+        faults = [one for one in error.faults if one.input not in reading.open_terms and not (one.code == "missing" and one.input == "depth" and _SOUNDER & set(reading.open_terms))]
     if any(one.code == "contradiction" and one.input in _HEIGHTS for one in faults):
         reading.open_terms.update({name: TERMS[name].prompt for name in _HEIGHTS})
     missing = without_stand_ins(reading.question, tuple(dict.fromkeys([*(one.input for one in faults), *reading.open_terms])))

@@ -58,12 +58,12 @@ def _weakly_meant(reading: Reading, *, before: Before) -> None:
         return
     (name, (start, score)), = reading.sources.items()
     mention = next((token.mention for token in reading.sentence.tokens if token.start == start), None)
-    if mention is not None and name in reading.asked and name not in before.inputs and name not in before.missing and score <= _WEAK:
+    if mention is not None and "another" not in mention.flags and name in reading.asked and name not in before.inputs and name not in before.missing and score <= _WEAK:
         del reading.asked[name]
         reading.leave(mention, None)
 
 
-_WEAK = 6.0
+_WEAK = 3.5
 _LOOSE = frozenset(("length", "speed", "mass", "force", "angle", "power", "ratio", "clock", "number"))
 
 

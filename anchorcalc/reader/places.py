@@ -40,15 +40,23 @@ def _one(reading: Reading, token: Token, before: tuple[Token, ...], behind: tupl
     where = written(token.mention)
     if times and times[-1][0] > anchor:
         _fix(times[-1][1], where, fixes, used)
+    elif (close := _right_behind(behind)) is not None and anchor < 0:
+        _fix(close, where, fixes, used)
     elif anchor >= 0 or (not times and "anchor_at" not in reading.asked):
         reading.put("anchor_at", where)
     else:
-        later = next((one.mention for one in behind if one.mention is not None and is_time(one.mention, near=False)), None)
-        if later is not None and later.start not in used and not fixes:
-            _fix(later, where, fixes, used)
-        else:
-            reading.put("anchor_at", where)
+        reading.put("anchor_at", where)
     used.add(token.mention.start)
+
+
+def _right_behind(behind: tuple[Token, ...]) -> Mention | None:
+    """Return the time that stands right behind a position: `at 01:00`, `(01:00)`."""
+    for token in behind[:2]:
+        if token.mention is not None:
+            return token.mention if token.mention.kind == "clock" else None
+        if token.word not in ("at", "(", ","):
+            return None
+    return None
 
 
 def _fix(time: Mention, where: str, fixes: list[dict[str, str]], used: set[int]) -> None:

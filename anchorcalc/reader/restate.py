@@ -82,7 +82,7 @@ def _correction(tokens: list[Token], at: int) -> tuple[int, int]:
         pair = (token.word, tokens[place + 1].word if place + 1 < len(tokens) else "")
         if token.word in _STRONG or pair in _STRONG_PAIRS or (token.word in ("no", "not") and _is_no(tokens, place)):
             strong = place
-        elif token.word in STOPS and place - at > 4:
+        elif token.word in STOPS and place - at > 6:
             return 0, 0
     return 0, 0
 

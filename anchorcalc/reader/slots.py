@@ -14,6 +14,7 @@ from anchorcalc.units.kinds import RATIO
 REACH, STEPS = 6.0, 9
 ARTICLES = frozenset("the a an my our her his their your its this that these some".split())
 _PREPOSITIONS = frozenset("in at from for off on over by into onto against".split())
+_PAST_A_COMMA = 3.0
 _NOUN, _NAME, _FOREIGN, _WRONG = 5.0, 9.0, 2.0, 2.5
 
 
@@ -117,7 +118,7 @@ def candidates(*, tokens: tuple[Token, ...], at: int, starts: dict[int, list[Spo
     assert mention is not None
     best: dict[str, Role] = {}
     if mention.kind == "length" and mention.text.lower().endswith("foot"):
-        _keep(best, name="boat_length", alias=False, weight=4.5, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
+        _keep(best, name="boat_length", alias=False, weight=5.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
     if "adjective" in mention.flags and mention.text.lower().rstrip("s").endswith("footer"):
         _keep(best, name="boat_length", alias=False, weight=8.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
     for backward in (True, False):
@@ -132,6 +133,8 @@ def candidates(*, tokens: tuple[Token, ...], at: int, starts: dict[int, list[Spo
             if not 0 <= place < len(tokens):
                 break
             cost += _cost(tokens[place], mine=mention, backward=backward)
+            if backward and tokens[place].mention is not None and tokens[place + 1].word == "," and not is_size(mention):
+                cost += _PAST_A_COMMA
             if cost > REACH:
                 break
     _by_neighbours(best, tokens=tokens, at=at, takes=takes)
@@ -150,6 +153,8 @@ def _by_neighbours(best: dict[str, Role], *, tokens: tuple[Token, ...], at: int,
     other = tokens[at + 2].mention if at + 2 < len(tokens) else None
     if is_size(mention) and at >= 2 and tokens[at - 1].word == "of" and tokens[at - 2].word == "<length>" and (not words or words[0] not in _ROPES):
         _keep(best, name="chain_size", alias=False, weight=5.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
+    if at >= 2 and tokens[at - 1].word == "is" and tokens[at - 2].word == "<number>":
+        _keep(best, name="boat_length", alias=False, weight=4.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
     if mention.kind != "length" or other is None or len(words) < 2:
         return
     found, weight = "", 0.0

@@ -9,6 +9,7 @@ from anchorcalc.units.kinds import WORD
 from anchorcalc.vocabulary import TERMS
 
 _NEGATED_WITHIN = 4
+_CLOSE, _SHORT = 2, frozenset(("no", "without", "nor", "neither"))
 _APART = frozenset(("units", "reads_from", "marks_from"))
 
 
@@ -47,7 +48,7 @@ def words_said(*, tokens: tuple[Token, ...], takes: frozenset[str]) -> list[Word
         for said, term, choice in sayings.get(word, ()):
             if term in takes and at >= taken.get(term, 0) and tuple(words[at : at + len(said)]) == said:
                 taken[term] = at + len(said)
-                found.append(WordSaid(term, choice, at, at + len(said), _negated(words, at)))
+                found.append(WordSaid(term, choice, at, at + len(said), not NEGATIONS & set(said) and _negated(words, at)))
     return found
 
 
@@ -62,7 +63,7 @@ def _negated(words: list[str], at: int) -> bool:
         if at - back < 0 or words[at - back] in STOPS or words[at - back] in (",", ":", "but", "and"):
             return False
         if words[at - back] in NEGATIONS:
-            return True
+            return back <= _CLOSE or words[at - back] not in _SHORT
         if words[at - back] == "of" and at - back > 0 and words[at - back - 1] == "instead":
             return True
     return False

@@ -37,7 +37,7 @@ TAKES_BACK = (
 PAST = (
     "last night", "yesterday", "last week", "last time", "last summer", "last year", "last month", "last weekend", "last season", "the other day", "used to", "once lay", "earlier today we",
     "previously", "the last boat", "the old rode", "the old boat", "the old anchor", "the old one", "our old", "my old", "we sold", "on the last", "last trip", "this morning we lay",
-    "the previous", "back then", "years ago", "in spring we", "had been", "two days ago", "the day before", "earlier it was", "before lunch", "the boat before",
+    "the previous", "back then", "years ago", "in spring we", "had been", "two days ago", "the day before", "earlier it was", "before lunch", "the boat before", "old marks were",
 )
 NOW = (
     "tonight", "today", "now", "this time", "this one", "here", "currently", "at the moment", "at present", "the new one", "this evening", "gear now", "these days", "this boat",

@@ -62,7 +62,7 @@ BOAT_FORM = Term(
     choices=("motor", "sail", "multihull"),
     said_as=(
         ("motor", ("motor boat", "motorboat", "motor yacht", "motor cruiser", "powerboat", "power boat", "trawler", "launch", "motor")),
-        ("sail", ("sailing boat", "sailboat", "sailing yacht", "sail boat", "sloop", "ketch", "yawl", "cutter", "sail")),
+        ("sail", ("sailing boat", "sailing one", "sailboat", "sailing yacht", "sail boat", "sloop", "ketch", "yawl", "cutter", "sail")),
         ("multihull", ("multihull", "catamaran", "cat", "trimaran", "tri")),
     ),
 )
