@@ -121,11 +121,12 @@ async def body_of(receive: Receive, *, most: int, seconds: float) -> bytes:
                 message = await receive()
                 if message["type"] != "http.request":
                     raise _unreadable("body", "broke off", "a whole body")
-                size += len(message["body"])
+                part = message.get("body", b"")
+                size += len(part)
                 if size > most:
                     raise too_large(most)
-                parts.append(message["body"])
-                if not message["more_body"]:
+                parts.append(part)
+                if not message.get("more_body", False):
                     return parts[0] if len(parts) == 1 else b"".join(parts)
     except TimeoutError as error:
         raise Refused(

@@ -177,7 +177,7 @@ ASKED: dict[str, Schema] = {
 
 
 def _ask() -> Schema:
-    limits = {"type": "string", "minLength": 1}
+    limits = {"type": "string"}
     before = {
         "type": "object",
         "description": "An earlier reply, or its question and inputs: what was asked then lies under the new text.",

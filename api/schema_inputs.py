@@ -16,10 +16,14 @@ OF_THE_BOAT = frozenset(term.name for term in (*boat.TERMS, *rode.TERMS, *anchor
     "under_keel",
     "position_error",
 }
-_TEXT = {"type": "string", "minLength": 1, "maxLength": 200}
-_LONG_TEXT = {"type": "string", "minLength": 1, "maxLength": 2_000_000}
 _UNITLESS = ("ratio", "slope", "count", "factor")
 FLAG_WORDS = ["yes", "no", "true", "false", "y", "n", "on", "off", "1", "0"]
+
+
+def _text(kind: str) -> Schema:
+    """Return the schema of a text that is a value of a kind; the kind is its format."""
+    longest = 2_000_000 if kind in ("fixes", "lengths") else 200
+    return {"type": "string", "format": kind, "minLength": 1, "maxLength": longest}
 
 
 def ref(name: str) -> Schema:
@@ -41,7 +45,7 @@ def _quantity(kind: str) -> Schema:
     return {
         "description": f"A {kind} with its unit: a text, a number and a unit, a range, or a result of an earlier answer (by its `si`).",
         "anyOf": [
-            _TEXT,
+            _text(kind),
             _object(("value", "unit"), value=_NUMBER, unit=unit),
             _object(("low", "high", "unit"), low=_NUMBER, high=_NUMBER, unit=unit),
             _object(("si", "unit"), si=_NUMBER, unit=unit),
@@ -54,7 +58,7 @@ def _number(kind: str) -> Schema:
         "description": f"A {kind}: a number, a text, a range, or a result of an earlier answer.",
         "anyOf": [
             _NUMBER,
-            _TEXT,
+            _text(kind),
             _object(("value",), value=_NUMBER),
             _object(("low", "high"), low=_NUMBER, high=_NUMBER),
             _object(("si",), si=_NUMBER),
@@ -65,7 +69,7 @@ def _number(kind: str) -> Schema:
 def _position() -> Schema:
     return {
         "description": "A position: a text, latitude and longitude in degrees (north and east positive), or a position of an earlier answer.",
-        "anyOf": [_TEXT, _PAIR, _object(("value",), value={"anyOf": [_TEXT, _PAIR]})],
+        "anyOf": [_text("position"), _PAIR, _object(("value",), value={"anyOf": [_text("position"), _PAIR]})],
     }
 
 
@@ -74,13 +78,15 @@ def _fixes() -> Schema:
     several = {"type": "array", "minItems": 1, "maxItems": 20_000, "items": {"anyOf": [ref("FixInput"), pair]}}
     return {
         "description": "Where the boat has been: times with positions, as a text (`AT POSITION; AT POSITION`) or a list.",
-        "anyOf": [_LONG_TEXT, several, _object(("value",), value=several)],
+        "anyOf": [_text("fixes"), several, _object(("value",), value=several)],
     }
 
 
 def _fix() -> Schema:
     named = _object(("latitude", "longitude"), latitude=_NUMBER, longitude=_NUMBER)
-    return _object(("at", "position"), at=_TEXT, position={"anyOf": [_TEXT, _PAIR, named]}) | {"description": "Where the boat was, and when."}
+    return _object(("at", "position"), at=_text("clock"), position={"anyOf": [_text("position"), _PAIR, named]}) | {
+        "description": "Where the boat was, and when."
+    }
 
 
 def _lengths() -> Schema:
@@ -88,7 +94,7 @@ def _lengths() -> Schema:
     numbers = {"type": "array", "minItems": 1, "items": _NUMBER}
     return {
         "description": "Lengths in rising order: a text (`10,20,40 m` or `10 m; 20 m`), a list of lengths, or numbers with one unit.",
-        "anyOf": [_LONG_TEXT, several, _object(("value", "unit"), value=numbers, unit={"type": "string"})],
+        "anyOf": [_text("lengths"), several, _object(("value", "unit"), value=numbers, unit={"type": "string"})],
     }
 
 
@@ -97,7 +103,7 @@ def input_components() -> dict[str, Schema]:
     kinds = sorted({term.kind.name for term in TERMS.values() if term.kind.has_unit and term.kind.name != "lengths"})
     made = {f"{kind.capitalize()}Input": _quantity(kind) for kind in kinds}
     made |= {f"{kind.capitalize()}Input": _number(kind) for kind in _UNITLESS if any(term.kind.name == kind for term in TERMS.values())}
-    clock = {"description": "A clock time: `06:10`, or ISO 8601.", "anyOf": [_TEXT, _object(("value",), value=_TEXT)]}
+    clock = {"description": "A clock time: `06:10`, or ISO 8601.", "anyOf": [_text("clock"), _object(("value",), value=_text("clock"))]}
     flag_text = {"type": "string", "enum": FLAG_WORDS}
     flag: Schema = {"type": "boolean"}
     made |= {
@@ -165,7 +171,8 @@ def _in_query(one: Input) -> Schema:
         return {"type": "string", "enum": list(one.term.choices)}
     if kind == "flag":
         return {"type": "boolean"}
-    return dict(_LONG_TEXT, maxLength=8192) if kind in ("fixes", "lengths") else dict(_TEXT)
+    made = _text(kind)
+    return made | {"maxLength": min(made["maxLength"], 8192)}
 
 
 def parameters(question: Question, names: tuple[str, ...]) -> list[Schema]:
