@@ -164,21 +164,25 @@ class Results:
 
     def _warn(self, rows: Any, values: Mapping[str, Any], *, count: int, corners: int) -> None:
         """Put the codes of the cautions in place, those of one row in the order of its single answer."""
-        rules = self.question.cautions
-        said, bits = np.zeros(count, dtype=np.int64), 0
-        for place, rule in enumerate(rules):
+        always, some = 0, []
+        for place, rule in enumerate(self.question.cautions):
             where: Any = np.asarray(rule.holds(values))
             if where.ndim and corners:
                 where = where.any(axis=-1)
             if where.ndim:
-                said |= where.astype(np.int64) << place
+                some.append((1 << place, where))
             elif where:
-                bits |= 1 << place
-        if not said.any():
-            self.cautions.put(rows, self._codes(bits))
+                always |= 1 << place
+        if not some:
+            self.cautions.put(rows, self._codes(always))
             return
-        patterns, back = np.unique(said, return_inverse=True)
-        self.cautions.put(rows, np.array([self._codes(int(one) | bits) for one in patterns], dtype=np.int32)[back])
+        pattern = np.zeros(count, dtype=np.int64)
+        for place, (_, where) in enumerate(some):
+            pattern += where.astype(np.int64) << place
+        codes = np.zeros(1 << len(some), dtype=np.int32)
+        for one in np.flatnonzero(np.bincount(pattern)).tolist():
+            codes[one] = self._codes(always | sum(bit for place, (bit, _) in enumerate(some) if one >> place & 1))
+        self.cautions.put(rows, codes[pattern])
 
     def _codes(self, bits: int) -> int:
         codes = dict.fromkeys(rule.caution.code for place, rule in enumerate(self.question.cautions) if bits >> place & 1)
