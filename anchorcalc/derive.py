@@ -21,6 +21,7 @@ RODE_ABOARD = Derivation(
     solve=lambda *, line, chain: chain + line,
     asks_for=("rode_aboard",),
     working=lambda s: f"{s.chain} of chain + {s.line} of line = {s.rode_aboard} of rode aboard",
+    safe="down",
 )
 RODE_OUT = Derivation(
     gives="rode_out",
@@ -80,6 +81,7 @@ PULL = Derivation(
     solve=pull_astern,
     asks_for=("engine_power",),
     working=lambda s: f"half of the least published bollard pull of {s.engine_power}: {s.pull} astern",
+    safe="down",
 )
 
 
@@ -111,6 +113,20 @@ def size_by_table(name: str, *, needs: tuple[str, ...] = (), takes: tuple[str, .
     )
 
 
+def chain_all_the_way(solve: Callable[..., Any], *needs: str, takes: tuple[str, ...] = ()) -> Derivation:
+    """Return a derivation of the length of chain where only its size was said, and no line: the rode is taken as nothing but that chain."""
+    return Derivation(
+        gives="chain",
+        needs=("chain_size", *needs),
+        takes=takes,
+        unless=("line_size",),
+        solve=solve,
+        asks_for=("chain",),
+        assumed="length of that chain, not said: taken as chain all the way",
+    )
+
+
+CHAIN_ASSUMED = warn(cautions.CHAIN_ASSUMED, lambda *, chain_assumed, chain: chain_assumed & (chain > 0.0))
 CHAIN_SIZE = size_by_table("chain_size")
 LINE_SIZE = size_by_table("line_size")
 CHAIN_SIZE_IF_ANY = size_by_table("chain_size", takes=("chain",), when=lambda *, chain: chain > 0.0)

@@ -56,9 +56,16 @@ class Fault(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
 
 def cut(given: object) -> str:
     """Return the given thing as text, no longer than an error may quote."""
-    text = given if isinstance(given, str) else f"{given!s}" if isinstance(given, int | float | bool) else repr(given)[:400]
+    text = given if isinstance(given, str) else _written(given)
     printable = "".join(sign if sign.isprintable() else " " for sign in text[: GIVEN_AT_MOST + 1])
     return printable if len(printable) <= GIVEN_AT_MOST else printable[: GIVEN_AT_MOST - 1] + "…"
+
+
+def _written(given: object) -> str:
+    try:
+        return str(given) if isinstance(given, int | float) else repr(given)[:400]
+    except (ValueError, RecursionError):  # a whole number of more digits than Python writes out, a list in a list in a list …
+        return f"a {type(given).__name__}"
 
 
 def fault(name: str, code: Code, given: object, why: str, would_do: str) -> Fault:

@@ -4,11 +4,9 @@ from collections.abc import Iterator, Mapping
 from types import SimpleNamespace
 from typing import Any
 
-import numpy as np
-
 from anchorcalc.answering.gate import Admitted, admit
 from anchorcalc.answering.replies import Answer, LeftAside, answer_class, read_class
-from anchorcalc.answering.results import Builder
+from anchorcalc.answering.results import Builder, at_corner, headline_corner
 from anchorcalc.answering.taking import Taken
 from anchorcalc.cautions import Caution
 from anchorcalc.declare import Question
@@ -18,7 +16,7 @@ from anchorcalc.units.clock import clock_text
 from anchorcalc.units.kinds import UNIT
 from anchorcalc.units.position import position_text
 from anchorcalc.units.quantity import Fix, Origin, Read, ReadClock, ReadFixes, ReadFlag, ReadLengths, ReadPosition, ReadQuantity, ReadWord
-from anchorcalc.units.shown import tidy, working_text
+from anchorcalc.units.shown import rounded_text, tidy, working_text
 from anchorcalc.version import VERSION
 from anchorcalc.vocabulary import TERMS
 
@@ -50,17 +48,23 @@ def answer(
     clock_like = next((admitted.taken[name].low for name in question.clocks if name in admitted.taken), None)
     builder = Builder(system=admitted.system, corners=corners, clock_like=clock_like)
     results = question.results(**builder.results(question.fields, found))
-    corner = builder.places.get(question.fields[0].name, 0) if corners else 0
-    everywhere = {**admitted.values, **found}
-    values = _at_corner(everywhere, corners, corner) if corners else everywhere
+    everywhere = values = {**admitted.values, **found}
+    exact = builder.exact
+    if corners:
+        corner = headline_corner(question.fields, found, corners)
+        values = at_corner(everywhere, corners=corners, corner=corner)
+        there = Builder(system=admitted.system, corners=0, clock_like=clock_like)
+        there.results(question.fields, at_corner(found, corners=corners, corner=corner))
+        exact = there.exact
     said = {name: _text_at(name, one, values) if one.is_range else one.text for name, one in admitted.taken.items()}
+    told = {**said, **_rounded(admitted, values)} if admitted.derived else said
     return answer_class(question)(
         status="answered",
         question=question.name,
-        headline=question.headline(SimpleNamespace(**said, **_beside(said, builder.shown)), values),
+        headline=question.headline(SimpleNamespace(**told, **_beside(said, builder.shown)), {**values, **builder.worst} if corners else values),
         results=results,
         read=read_class(question)(**{name: _read(name, admitted, values) for name in admitted.taken if name in question.inputs}),
-        working=tuple(_working(question, admitted, SimpleNamespace(**said, **_beside(said, builder.exact)), values, notes)),
+        working=(*_working(question, admitted, SimpleNamespace(**said, **_beside(said, exact)), values, notes), *_elsewhere(builder, exact)),
         cautions=(*cautions, *_warnings(question, everywhere)),
         sources=question.sources,
         version=VERSION,
@@ -73,13 +77,27 @@ def _beside(said: Mapping[str, str], results: Mapping[str, str]) -> dict[str, st
     return {(f"{name}_answer" if name in said else name): text for name, text in results.items()}
 
 
-def _at_corner(values: Mapping[str, Any], corners: int, corner: int) -> dict[str, Any]:
-    return {name: value[corner] if isinstance(value, np.ndarray) and value.shape == (corners,) else value for name, value in values.items()}
+def _elsewhere(builder: Builder, exact: Mapping[str, str]) -> Iterator[str]:
+    """Say which results are worst at other ends of the ranges than those that the working shows."""
+    for name in builder.worst if exact is not builder.exact else ():
+        if name in builder.exact and builder.exact[name] != exact.get(name):
+            yield f"{name} at its own worse ends: {builder.exact[name]}"
 
 
 def _text_at(name: str, one: Taken, values: Mapping[str, Any]) -> str:
     """Return a range as text: the end that counts."""
     return working_text(value=values[name] / (UNIT[one.unit].factor if one.unit else 1.0), unit=one.unit, kind=TERMS[name].kind)
+
+
+def _rounded(admitted: Admitted, values: Mapping[str, Any]) -> dict[str, str]:
+    """Return the inputs that others gave as a headline says them: to the safe side, to what a skipper can act on."""
+    texts = {}
+    for one in admitted.derived:
+        unit = UNIT.get(admitted.taken[one.gives].unit)
+        if unit is not None and not one.assumed:
+            value = tidy(float(values[one.gives]) / unit.factor)
+            texts[one.gives] = rounded_text(value=value, unit=unit, kind=TERMS[one.gives].kind, way=one.safe)
+    return texts
 
 
 def _working(question: Question, admitted: Admitted, shown: SimpleNamespace, values: Mapping[str, Any], notes: tuple[str, ...]) -> Iterator[str]:

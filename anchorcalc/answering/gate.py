@@ -257,8 +257,10 @@ def _derive(derivation: Derivation, question: Question, admitted: Admitted, refu
     if refused.intersection((gives, *derivation.needs, *derivation.takes)):
         refused.add(gives)
         return
-    if not all(name in admitted.values for name in derivation.needs):
+    if not all(name in admitted.values for name in derivation.needs) or any(name in admitted.values for name in derivation.unless):
         return
+    if gives in admitted.values:
+        _drop_what_lies_under(derivation, question, admitted)
     if gives in admitted.values:
         makers = (*derivation.needs, *derivation.takes)
         if not derivation.assumed and any(origins.get(name) == origins[gives] for name in makers if name not in _own(question)):
@@ -275,6 +277,18 @@ def _derive(derivation: Derivation, question: Question, admitted: Admitted, refu
     admitted.origins[gives] = "assumed" if derivation.assumed else _origin(origins, used)
     admitted.taken[gives] = as_taken(TERMS[gives], value, admitted.system)
     admitted.derived.append(derivation)
+
+
+def _drop_what_lies_under(derivation: Derivation, question: Question, admitted: Admitted) -> None:
+    """Drop the boat's (or the earlier) value where what makes it was said since: a wind that is asked about counts before a load aboard."""
+    gives, origins = derivation.gives, admitted.origins
+    makers = (name for name in (*derivation.needs, *derivation.takes) if name in origins and name not in _own(question))
+    sooner = [name for name in makers if _RANK[origins[name]] < _RANK[origins[gives]]]
+    if derivation.assumed or not sooner:
+        return
+    admitted.notes.append(f"{gives} ({admitted.taken[gives].text}, {origins[gives]}) is left aside: what was asked of {' and '.join(sooner)} counts")
+    del admitted.values[gives], admitted.taken[gives], origins[gives]
+    admitted.values.pop(f"{gives}_ranged", None)
 
 
 def _assume_taken(derivation: Derivation, admitted: Admitted, *, only: frozenset[str] | None = None) -> None:

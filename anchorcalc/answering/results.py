@@ -29,14 +29,40 @@ def worst_corner(field: Field, every: Any, places: Mapping[str, Any]) -> Any:
     return np.argmax(every, axis=-1) if field.side.worst == "greatest" else np.argmin(every, axis=-1)  # both find a nan before all else
 
 
+def headline_corner(fields: tuple[Field, ...], found: Mapping[str, Any], corners: int) -> int:
+    """Return the corner that working and `read` follow: the worst for the headline's result; where several are alike, for the next."""
+    left = np.arange(corners)
+    for field in fields:
+        value = found.get(field.name)
+        if field.many:
+            value = value[0] if value else None
+        if value is None or field.side.follows or field.kind is LIST or isinstance(value, str):
+            continue
+        every = np.broadcast_to(np.asarray(value, dtype=float), (corners,))[left]
+        left = left[np.isclose(every, every[worst_corner(field, every, {})], rtol=1e-12, atol=0.0, equal_nan=True)]
+    return int(left[0])
+
+
+def at_corner(value: Any, *, corners: int, corner: int) -> Any:
+    """Return a value (or what is inside a list or a row of results) at one corner; what does not vary stays."""
+    if isinstance(value, np.ndarray) and value.shape == (corners,):
+        return value[corner]
+    if isinstance(value, tuple):
+        return tuple(at_corner(one, corners=corners, corner=corner) for one in value)
+    if isinstance(value, dict):
+        return {name: at_corner(one, corners=corners, corner=corner) for name, one in value.items()}
+    return value
+
+
 class Builder:
-    """Builds the results of one answer; `exact` and `shown` gather the texts for working and headline."""
+    """Builds the results of one answer; `exact` and `shown` gather the texts for working and headline, `worst` what counts of a range."""
 
     def __init__(self, *, system: str, corners: int, clock_like: Any = None) -> None:
         self.system, self.corners, self.clock_like = system, corners, clock_like
         self.places: dict[str, int] = {}
         self.shown: dict[str, Any] = {}
         self.exact: dict[str, Any] = {}
+        self.worst: dict[str, Any] = {}
 
     def results(self, fields: tuple[Field, ...], found: Mapping[str, Any]) -> dict[str, Any]:
         """Return the values of the fields, absent ones left out."""
@@ -58,11 +84,10 @@ class Builder:
             return tuple(one for one in (self._one(field, value) for value in values) if one is not None)
         rows = []
         for value in values:
-            when = value.get("when", True)
-            if np.any(when):
+            if np.any(value.get("when", True)) and np.all(value.get("always", True)):
                 inside = Builder(system=self.system, corners=self.corners, clock_like=self.clock_like)
                 assert field.row is not None
-                rows.append(field.row(**inside.results(field.fields, {name: one for name, one in value.items() if name != "when"})))
+                rows.append(field.row(**inside.results(field.fields, {name: one for name, one in value.items() if name not in ("when", "always")})))
         return tuple(rows)
 
     def _one(self, field: Field, value: Any) -> Any:
@@ -73,6 +98,8 @@ class Builder:
         if self.corners:
             every = np.broadcast_to(np.asarray(value), (self.corners,))
             value, low, high = self._at_worst(field, every)
+            if not field.many:
+                self.worst[field.name] = value
         if field.kind is FLAG:
             return bool(value)
         if field.kind is WORD:

@@ -38,12 +38,16 @@ class Taken(NamedTuple):
 def take(*, term: Term, raw: Any) -> Taken | Fault:
     """Return a raw value as taken for a term, or the fault."""
     if isinstance(raw, str):
-        return _from_text(term, raw)
+        return _from_text(term, raw) if len(raw) <= LONGEST else _read_text(term, raw)
     return _TAKERS.get(term.kind.name, _take_quantity)(term, raw)
 
 
 @lru_cache(maxsize=8192)
 def _from_text(term: Term, text: str) -> Taken | Fault:
+    return _read_text(term, text)
+
+
+def _read_text(term: Term, text: str) -> Taken | Fault:
     if len(text) > LONGEST and term.kind not in (FIXES, LENGTHS):
         return fault(term.name, "too_long", text, "is too long", term.would_do)
     reader = _TEXT_READERS.get(term.kind.name)
@@ -95,7 +99,8 @@ def text_of(*, term: Term, low: float, high: float, unit: str) -> str:
     factor = UNIT[unit].factor if unit else 1.0
     if low == high:
         return exact_text(value=low / factor, unit=unit, kind=term.kind)
-    return f"{tidy(low / factor):.12g} to {exact_text(value=high / factor, unit=unit, kind=term.kind)}"
+    first = f"{tidy(low / factor):.12g}" if unit else exact_text(value=low, unit=unit, kind=term.kind)
+    return f"{first} to {exact_text(value=high / factor, unit=unit, kind=term.kind)}"
 
 
 # --- values that are not text -------------------------------------------------------------------------------------------------------
@@ -108,7 +113,10 @@ def _number(raw: Any) -> float | None:
     if isinstance(raw, int | float):
         return float(raw) if abs(raw) < 1e300 or isinstance(raw, float) else math.inf
     if isinstance(raw, Real | Decimal) or (hasattr(raw, "dtype") and getattr(raw, "ndim", 1) == 0 and raw.dtype.kind in "fiu"):
-        return float(raw)
+        try:
+            return float(raw)
+        except (OverflowError, ValueError):  # a fraction beyond all floats, a signalling nan
+            return math.nan
     return None
 
 

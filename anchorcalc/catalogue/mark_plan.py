@@ -53,7 +53,7 @@ def solve(
                 "mark": count,
                 "rode_out": length,
                 "deepest_depth": np.maximum(length / scope - bow_height, 0.0),
-                "when": length <= usable * (1.0 + 1e-9),
+                "always": length <= usable * (1.0 + 1e-9),
             }
             for count, length in enumerate(lengths, start=1)
         )

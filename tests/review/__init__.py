@@ -1,0 +1,1 @@
+"""What a sceptical engineer tried from outside."""
