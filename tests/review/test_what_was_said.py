@@ -1,5 +1,7 @@
 """What a question says itself counts before the boat file, also where it is said by what makes an input."""
 
+from typing import Any
+
 import pytest
 
 import anchorcalc
@@ -19,7 +21,7 @@ def test_a_wind_that_is_asked_about_counts_before_the_load_of_the_boat_file() ->
 
 
 def test_a_scope_that_was_said_counts_before_the_flat_pull_of_the_boat_file() -> None:
-    said = {"anchor_kind": "plough", "anchor_mass": "15 kg", "bottom": "sand", "scope": "3"}
+    said: dict[str, Any] = {"anchor_kind": "plough", "anchor_mass": "15 kg", "bottom": "sand", "scope": "3"}
     beside = anchorcalc.answer("holding", boat={"pull_angle": "0 deg"}, **said)
     assert beside.results == anchorcalc.answer("holding", **said).results
 
