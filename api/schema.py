@@ -92,7 +92,7 @@ def _worked(question: Question) -> Schema:
 
 def _question_paths(question: Question) -> Schema:
     names = example_names(question)
-    doc = f"{question.doc}\n\nSources: {'; '.join(question.sources)}." if question.sources else question.doc
+    doc = f"{question.doc}\n\nSources: {'; '.join(one.rstrip('.') for one in question.sources)}." if question.sources else question.doc
     shared = {"tags": ["questions"], "summary": question.title}
     picture = has_picture(question.name)
     doc += _PICTURE if picture else ""

@@ -44,9 +44,8 @@ PARAMETERS: Schema = {
         "name": "boat",
         "in": "query",
         "required": False,
-        "description": "Terms and values of the boat, as JSON: they lie under what the query says itself; what a question does not take is left out.",
+        "description": 'Terms and values of the boat, as JSON, such as `{"bow_height": "4 ft"}`: they lie under what the query says itself.',
         "schema": {"type": "string", "contentMediaType": "application/json", "contentSchema": ref("Boat")},
-        "example": '{"bow_height": "4 ft"}',
     },
     "units": {
         "name": "units",
@@ -54,7 +53,6 @@ PARAMETERS: Schema = {
         "required": False,
         "description": "How the answer is shown; else as the question was put.",
         "schema": {"type": "string", "enum": ["us", "metric"]},
-        "example": "metric",
     },
 }
 HEADERS: Schema = {

@@ -139,6 +139,7 @@ def described(question: Question, one: Input) -> str:
     """Return what an input means, its bounds, and what counts without it."""
     said = meaning(question, one.name)
     said = said[0].upper() + said[1:]
+    said += f" For example `{one.term.example}`." if not any(one.name in example for example in question.examples) else ""
     return f"{said} Must be given, here or by `boat`." if required(question, one.name) and one.name in OF_THE_BOAT else said
 
 
@@ -185,7 +186,7 @@ def parameters(question: Question, names: tuple[str, ...]) -> list[Schema]:
             schema["default"] = usual
         examples = {name: {"value": example[one.name]} for name, example in zip(names, question.examples, strict=True) if one.name in example}
         entry = {"name": one.name, "in": "query", "required": must_be_given(question, one), "description": described(question, one), "schema": schema}
-        made.append(entry | {"examples": examples or {"alone": {"value": one.term.example}}})
+        made.append(entry | ({"examples": examples} if examples else {}))  # none where none was worked: a page would fill it in
     return [*made, {"$ref": "#/components/parameters/boat"}, {"$ref": "#/components/parameters/units"}]
 
 

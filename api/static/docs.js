@@ -4,7 +4,7 @@ window.ui = SwaggerUIBundle({
   dom_id: "#reference",
   deepLinking: true,
   defaultModelsExpandDepth: -1,
-  docExpansion: "none",
+  docExpansion: "list",
   displayRequestDuration: true,
   filter: true,
   tryItOutEnabled: true,
