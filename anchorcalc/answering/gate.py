@@ -247,7 +247,7 @@ def usual(term: Term, system: str) -> Taken:
     assert isinstance(term.usual, float), term.name
     unit = unit_of(kind=term.kind, system=system)
     symbol = unit.symbol if unit else ""
-    size = float(f"{term.usual / unit.factor:.3g}") * unit.factor if unit else term.usual
+    size = float(f"{term.usual / unit.factor:.5g}") * unit.factor if unit else term.usual  # as the working shows its sums
     return Taken(term.usual, term.usual, symbol, text_of(term=term, low=size, high=size, unit=symbol))
 
 

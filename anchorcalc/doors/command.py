@@ -15,7 +15,7 @@ from anchorcalc.catalogue import names, question
 from anchorcalc.doors.boats import load_boat
 from anchorcalc.doors.printing import page_text, reply_text
 from anchorcalc.doors.python import entry_of, meaning, questions, required
-from anchorcalc.errors import AnchorcalcError, FileError, fault
+from anchorcalc.errors import AnchorcalcError, FileError, InputError, fault
 from anchorcalc.units.kinds import FIXES, LENGTHS
 from anchorcalc.version import VERSION
 
@@ -85,14 +85,20 @@ def question_command(name: str, *, act: Callable[..., None]) -> click.Command:
             metavar=asked.inputs[one].term.kind.name.upper(),
             help=meaning(asked, one),
             required=False,
-            show_default=False,
+            multiple=True,  # so that one given twice can be refused
         )
         for one in asked.inputs
     ]
     must = [f"--{one.replace('_', '-')}" for one in asked.inputs if required(asked, one)]
 
-    def run(as_json: bool, boat_file: str | None, units: str | None, **flags: str | None) -> None:
-        inputs = {key.removeprefix("in_"): _value(key.removeprefix("in_"), value) for key, value in flags.items() if value is not None}
+    def run(as_json: bool, boat_file: str | None, units: str | None, **flags: tuple[str, ...]) -> None:
+        given = {key.removeprefix("in_"): values for key, values in flags.items() if values}
+        twice = [
+            fault(one, "given_twice", " and ".join(said), "was given more than once", "one value") for one, said in given.items() if len(said) > 1
+        ]
+        if twice:
+            raise InputError(twice)
+        inputs = {one: _value(one, said[0]) for one, said in given.items()}
         act(answer_question(asked, inputs, boat=load_boat(boat_file) if boat_file else None, units=units), as_json)
 
     made = click.command(name, help=asked.doc + (f"\n\nMust be given: {', '.join(must)}." if must else ""), short_help=asked.title)(shared(run))
