@@ -39,9 +39,13 @@ def mark_results(
 
 def mark_sentence(s: Shown, v: Values) -> str:
     """Return the mark to stop at in words: at the next, or so much past the last."""
+    if v["marks_from"] == CHAIN_END and v["rode_out"] <= v["chain"]:
+        return f"with {s.rode_out} of chain out, before the marks begin"
     past = f"{s.past} past mark {s.mark}" if v["mark"] > 0 else f"{s.past} from where the marks begin"
     if v["past"] == 0 and v["mark"] > 0:
         return f"at mark {s.mark}"
     if not hasattr(s, "stop_at"):
         return f"{past}, the last one"
+    if "rode_aboard" in v and v["rode_out"] + v["to_next"] > (v["rode_aboard"] - v["reserve"]) * (1.0 + 1e-9):
+        return f"{past} (mark {s.stop_at} is beyond the rode aboard)"
     return f"at mark {s.stop_at}, or {past}"

@@ -59,7 +59,7 @@ def solve(
 
 def headline(s: Shown, v: Values) -> str:
     """Say how much, where to stop, and whether it is there."""
-    where = f", {mark_sentence(s, v)}" if "mark" in v else ""
+    where = f": stop {mark_sentence(s, v)}" if "mark" in v else ""
     short = f" There is not that much aboard: what there is gives {s.scope_possible}." if v.get("enough") is not None and not v["enough"] else ""
     return f"Let out {s.rode_out} of rode{where}.{short}"
 

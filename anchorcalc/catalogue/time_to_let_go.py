@@ -9,6 +9,7 @@ import numpy as np
 from anchorcalc import cautions, sources
 from anchorcalc.declare import Asked, Length, Question, Ratio, Shown, Time, Usual, Values, down, refuse, told, up, warn
 from anchorcalc.derive import RODE_ABOARD
+from anchorcalc.physics.arrays import at_least
 from anchorcalc.physics.geometry import scope_of, taut_reach
 
 AT_ONCE = 30.0  # s; with less than this left nobody should count
@@ -103,7 +104,13 @@ QUESTION = Question(
             **_BETWEEN,
         ),
     ),
-    cautions=(warn(cautions.LEE_SHORE), warn(cautions.NEVER_BY_THE_STERN), warn(cautions.FINGERS_AND_TURN), warn(cautions.WAIT_AND_CHECK_SET)),
+    cautions=(
+        warn(cautions.LEE_SHORE),
+        warn(cautions.BITTER_END, lambda *, rode_to_use, rode_aboard: at_least(rode_to_use, rode_aboard)),  # all of it runs out
+        warn(cautions.NEVER_BY_THE_STERN),
+        warn(cautions.FINGERS_AND_TURN),
+        warn(cautions.WAIT_AND_CHECK_SET),
+    ),
     asks=(
         "engine failed when do i let go",
         "drifting onto the rocks",

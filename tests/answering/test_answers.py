@@ -147,7 +147,7 @@ def test_an_answer_is_shown_in_the_units_of_the_question() -> None:
 
 
 def test_an_assumed_value_is_said_in_the_units_of_the_question() -> None:
-    for depth, shown in (("12 ft", "3.94 ft"), ("4 m", "1.2 m")):
+    for depth, shown in (("12 ft", "3.937 ft"), ("4 m", "1.2 m")):
         bow_height = anchorcalc.rode_to_let_out(depth=depth).read.bow_height
         assert bow_height is not None and bow_height.shown == shown
 
