@@ -113,7 +113,10 @@ def loose(reading: Reading, *, known: Iterable[str]) -> list[tuple[Mention, list
 
 
 def repeated(reading: Reading, mention: Mention) -> bool:
-    """Say whether a quantity only says again what was taken."""
+    """Say whether a quantity only says again what was taken; `thirty metres of it` is something else."""
+    at = next((place for place, token in enumerate(reading.sentence.tokens) if token.start == mention.start), -1)
+    if at >= 0 and at + 1 < len(reading.sentence.tokens) and reading.sentence.tokens[at + 1].word == "of":
+        return False
     return any(isinstance(one, Amount) and one == mention.amount for one in reading.asked.values())
 
 

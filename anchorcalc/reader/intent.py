@@ -90,7 +90,7 @@ def asks_something(line: str, weighed: list[Weighed]) -> bool:
 
 _NAMED = 10.0
 _REQUEST = re.compile(
-    r"(?<= )(?:\?|is that|is this|is it|give my|working out|what|which|when|where|how|tell|give me|show|list|calculate|compute|work out|check|please|estimate|recommend|survey|inspect|rate|vet|convert|wanted|needed|need|i want the|id know|i would know)(?= )")
+    r"(?<= )(?:\?|look over|go over|go through|is that|is this|is it|give my|working out|what|which|when|where|how|tell|give me|show|list|calculate|compute|work out|check|please|estimate|recommend|survey|inspect|rate|vet|convert|wanted|needed|need|i want the|id know|i would know)(?= )")
 _BEGINS = re.compile(r"(?:^ |[.,;:!\n] |<\w+> |so |and )(?:is|are|am|do|does|can|could|will|would|should|shall|must|may|might|has|have i|have we|did)(?= \S)")
 _FRAGMENT = re.compile(r"(?:[,;:.] |^ )(?:rode|scope|swing|load|mark plan|drag check|tackle check|longest|max|deepest|shallowest|true depth|real depth|depth per mark|hold)(?= )")
 _STATES = re.compile(r"(?<= )(?:i|we|is|are|have|has|was|were|lies|she|they|draws|my|our)(?= )")

@@ -1,11 +1,14 @@
 """Marks on the rode: a list of them, and where they count from."""
 
+import re
+
+from anchorcalc.reader.fits import with_unit
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
 from anchorcalc.units.kinds import Amount
 
 _FROM = {
-    "anchor": (" from anchor ", " from shackle ", " reckoned from anchor ", " counted from anchor ", " starts from anchor ", " from anchor itself ", " includes <length> of chain ", " counting chain ", " chain counted ", " chain included "),
+    "anchor": (" from anchor ", " from shackle ", " reckoned from anchor ", " counted from anchor ", " starts from anchor ", " starting at anchor ", " starts at anchor ", " start at anchor ", " begin at anchor ", " begins at anchor ", " starting from anchor ", " beginning at anchor ", " from anchor itself ", " includes <length> of chain ", " counting chain ", " chain counted ", " chain included "),
     "chain_end": (
         " from chain end ", " from end of chain ", " line only ", " from where chain ends ", " from where rope begins ", " from splice ", " on rope only ", " where chain stops ", " where chain ends ", " start after chain ",
         " starts after chain ", " on warp only ", " none on chain ", " not counting chain ", " where rope begins ", " rope only ", " warp only ", " begin after chain ", " begin at end of chain ", " at chain end ", " on line only ", " from chain join ",
@@ -43,7 +46,7 @@ def _plain(line: str, phrase: str) -> bool:
 def _list(reading: Reading) -> None:
     """Make one list of lengths that stand in a list, or that are each said to be a mark."""
     listed = [token.mention for token in reading.sentence.tokens if token.mention is not None and token.mention.group >= 0 and token.mention.kind == "length"]
-    members = listed if len(listed) >= 2 else _repeated(reading)
+    members = [*_then_at(reading, listed), *listed] if len(listed) >= 2 else _repeated(reading) or _slashed(reading)
     if len(members) >= 2:
         amounts = [one.amount for one in members if isinstance(one.amount, Amount)]
         starts = {one.start for one in members}
@@ -56,6 +59,35 @@ def _list(reading: Reading) -> None:
         reading.asked["marks"] = amounts
     elif isinstance(reading.asked.get("marks"), Amount):
         reading.put("mark_interval", reading.asked.pop("marks"))
+
+
+def _then_at(reading: Reading, listed: list[Mention]) -> list[Mention]:
+    """The first mark, where the list goes on from it: `marks begin at 20 ft, then at 40, 70 and 110 ft`."""
+    tokens = reading.sentence.tokens
+    first = next(at for at, token in enumerate(tokens) if token.mention is listed[0])
+    if "then" not in [token.word for token in tokens[max(0, first - 2) : first]]:
+        return []
+    before = next((token.mention for token in reversed(tokens[:first]) if token.mention is not None), None)
+    return [before] if before is not None and before.kind == "length" else []
+
+
+def _slashed(reading: Reading) -> list[Mention]:
+    """`marked 10/20/30/40/50`: numbers between strokes, in the unit of the one other length that the text has."""
+    found = _STROKES.search(reading.sentence.text)
+    units = {token.mention.amount.unit for token in reading.sentence.tokens if token.word == "<length>" and token.mention is not None and isinstance(token.mention.amount, Amount)}
+    if found is None or len(units) != 1 or "marks" not in reading.question.inputs:
+        return []
+    unit = units.pop()
+    numbers = [Amount("number", 0.0, 0.0, "", float(one), float(one)) for one in found[0].split("/")]
+    for name in ("mark_interval", "marks"):
+        reading.bare.pop(name, None)
+        reading.asked.pop(name, None)
+    inside = [(one, term) for one, term in reading.aside if not found.start() <= one.start < found.end()]
+    reading.aside = inside
+    return [Mention("length", with_unit(one, unit=unit), found.start(), found.end(), found[0]) for one in numbers]
+
+
+_STROKES = re.compile(r"(?<![\d/])\d{1,3}(?:/\d{1,3}){2,40}(?![\d/])")
 
 
 def _repeated(reading: Reading) -> list[Mention]:

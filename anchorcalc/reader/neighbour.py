@@ -3,8 +3,10 @@
 from anchorcalc.reader.sentence import Token
 
 _OTHERS = frozenset("he his theirs their they them him neighbour neighbours hers".split())
+_BESIDE = frozenset("from of to beside behind near astern ahead upwind downwind".split())
 _OURS = frozenset("we our ours mine my i us me".split())
 _SHIPS = frozenset("sloop yacht ketch boat trawler cat catamaran cruiser cutter schooner ship".split())
+_THERE = frozenset(("astern", "ahead", "beyond", "behind", "beside", "alongside", "next", "anchored", "upwind", "downwind"))
 _THAT = frozenset(("that", "other", "next", "another", "moored"))
 
 
@@ -19,9 +21,11 @@ def others_quantities(tokens: tuple[Token, ...]) -> frozenset[int]:
             other = known = True
         elif word in _SHIPS and before in _THAT:
             other = known = True
+        elif word in _SHIPS and at + 1 < len(tokens) and tokens[at + 1].word in _THERE:
+            other = known = True
         elif word in ("she", "her") and known and not other:
             other = True
-        elif word in _OURS and before not in ("from", "of", "to"):
+        elif word in _OURS and before not in _BESIDE:
             other = False
         elif word in (".", "?", ";") and not (at + 1 < len(tokens) and tokens[at + 1].word in ("she", "her")):
             other = False

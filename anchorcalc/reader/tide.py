@@ -1,22 +1,19 @@
-"""Tide in a text: clock pairs, heights that make a rise or a fall, and a tide that is mentioned and not given."""
+"""Tide in a text: heights that make a rise or a fall, and a tide that is mentioned and not given."""
+
+import re
 
 from anchorcalc.reader.fits import with_unit
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
 from anchorcalc.units.kinds import Amount
-from anchorcalc.units.quantity import Quantity
 from anchorcalc.vocabulary import TERMS
 
-_RISES = (
-    " tide is rising ", " tide still rising ", " tide to come ", " tide is making ", " tide making ", " tide coming in ", " tide comes in ", " tide is coming in ", " tide still to come ", " rise of tide ",
-    " big tide ", " tide will rise ", " tide rises ", " tide still to rise ", " tide will come up ", " tide comes up ", " tide coming up ", " flood is making ", " flood still to come ", " some tide ",
-    " tide to rise ", " tide is still rising ", " tide rising ", " tide has some way to rise ", " tide is in flood ", " water will rise ", " tide is flooding ", " tide on top ", " tide will make ", " flood making ",
-    " tide is on the way up ", " tide is going to come up ", " tide going up ",
-)
-_FALLS = (
-    " tide is falling ", " tide still falling ", " tide will fall ", " tide falls ", " tide going out ", " tide is going out ", " ebb is running ", " ebb running ", " tide has some way to fall ", " tide still to fall ",
-    " tide will drop ", " tide is dropping ", " tide drops ", " tide is ebbing ", " tide dropping ", " tide falling ", " ebb still to run ", " water will fall ", " tide goes out ", " tide has a way to fall ", " tide to fall ", " tide is going down ", " tide going down ",
-)
+# A tide that is on its way: the word for it, and within a few small words the word for where it goes.
+_SMALL = r"(?: (?:is|still|going|to|has|some|way|yet|a|bit|lot|in|here|now|will|be|keeps|on|its|it|the|and|fair|good|long|quite|also)){0,6}"
+_RISES = re.compile(rf"(?<= )(?:tide|tides|flood|water|level|sea){_SMALL} (?:rising|making|make|makes|rise|rises|come|comes|coming in|coming up|coming|flooding|flood|fills?|filling)(?= )"
+                    r"|(?<= )(?:big tide|some tide|tide on top|rise of tide|young flood|rise of the tide)(?= )")
+_FALLS = re.compile(rf"(?<= )(?:tide|tides|ebb|water|level|sea){_SMALL} (?:falling|fall|falls|drop|drops|dropping|ebbing|ebbs?|running|go out|goes out|going out|going down|go down|goes down|run|out|sinking)(?= )"
+                    r"|(?<= )(?:fall of tide|fall of the tide|ebb to come)(?= )")
 _NONE = (" no tide ", " forget the tide ", " forget tide ", " ignore the tide ", " ignore tide ", " tideless ", " nontidal ", " non - tidal ", " tide standing ", " no tides ", " without tide ", " slack all night ", " not tidal ", " no tide here ", " never mind the tide ")
 
 
@@ -26,14 +23,14 @@ def settle_tide(reading: Reading) -> None:
     if "tide_rise" not in takes and "tide_fall" not in takes:
         return
     _heights(reading)
-    line = reading.sentence.line.replace(" the ", " ").replace(" is still ", " still ")
+    line = reading.sentence.line.replace(" the ", " ")
     if any(phrase.replace(" the ", " ") in line for phrase in _NONE):
         for term in ("tide_rise", "tide_fall"):
             if term in takes and term not in reading.asked and term not in reading.bare:
                 reading.asked[term] = Amount("length", 0.0, 0.0, "m", 0.0, 0.0)
         return
-    for term, phrases in (("tide_rise", _RISES), ("tide_fall", _FALLS)):
-        if term in takes and term not in reading.asked and term not in reading.bare and any(one.replace(" the ", " ").replace(" is still ", " still ") in line for one in phrases):
+    for term, told in (("tide_rise", _RISES), ("tide_fall", _FALLS)):
+        if term in takes and term not in reading.asked and term not in reading.bare and told.search(reading.sentence.line):
             reading.open_terms[term] = TERMS[term].prompt
 
 
@@ -89,5 +86,3 @@ def _sum(first: str, second: str, factor: float, sign: float) -> str:
 def _text(amount: Amount) -> str:
     return f"{amount.value:.12g} {amount.unit}"
 
-
-__all__ = ["Quantity", "settle_tide"]
