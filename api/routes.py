@@ -26,7 +26,7 @@ from .negotiation import JSON, SVG, Wishes, wishes
 from .options import Options
 from .reply import API_POLICY, PRIVATE, PUBLIC, fixed, kept, not_modified, remember, remembered, tag_of, unkept
 
-SVG_POLICY = b"default-src 'none'; style-src 'unsafe-inline'; frame-ancestors *"
+SVG_POLICY = b"default-src 'none'; frame-ancestors *"
 LARGE = 16_384  # bytes of a body from which a question is answered beside the event loop, so that others need not wait
 _encode = msgspec.json.Encoder().encode
 

@@ -124,7 +124,8 @@ def _letter_clearance(sheet: Sheet, scale: Scale, answer: Answer, *, other: floa
     if (same := result(answer, "clearance_same_wind")) is not None:
         sheet.note(f"Both lying to one wind: clearance {same.shown}.")
     if not results.clear:
-        sheet.note("Hatched is the water that both may lie in." if other > 0.0 else "The thing lies inside the circle and its margin.")
+        hatched = f"Hatched is the water that both may lie in{', the margin counted in' if margin > 0.0 else ''}."
+        sheet.note(hatched if other > 0.0 else "The thing lies inside the circle and its margin.")
 
 
 def rode_for_room(answer: Answer) -> Sheet:
