@@ -32,7 +32,7 @@ def solve(*, rode_out: Asked, depth: Asked, bow_height: Usual, boat_length: May 
 def headline(s: Shown, v: Values) -> str:
     """Say how far ahead, and with how much rode."""
     stern = f"; the stern will lie {s.stern_lies_at} from it" if "stern_lies_at" in v else ""
-    return f"Drop the anchor {s.ahead_of_spot} upwind of where the bow is to lie, and let out {s.rode_out}{stern}."
+    return f"Drop the anchor {s.ahead_of_spot} upwind of where the bow is to lie, and let out {s.rode_out_answer}{stern}."
 
 
 def working(s: Shown, v: Values) -> Iterator[str]:

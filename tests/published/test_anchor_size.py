@@ -39,12 +39,18 @@ def test_length_between_two_rows_takes_the_longer(length: int, anchor: int, kedg
 
 def test_line_beyond_14_m_is_the_least_that_the_other_version_prints() -> None:
     # A UK version of the code prints 14, 16 or 19 mm there, not row by row (reproduction): the weaker is taken.
-    npt.assert_allclose(line_size_by_table(boat_length=np.array([15.0, 20.0, 24.0])) / MILLIMETRE, 14, rtol=1e-12)
+    npt.assert_allclose(line_size_by_table(boat_length=np.arange(15.0, 25.0)) / MILLIMETRE, 14, rtol=1e-12)
 
 
 def test_ordinary_anchor_is_a_third_heavier() -> None:
     # Special Service Craft rules, part 3 ch. 5 sec. 5, 5.1.2 (rule read): 30 kg of high holding power counts as 39.9 kg (computed).
     npt.assert_allclose(anchor_mass_by_table(boat_length=16.0, anchor_kind=FISHERMAN), 39.9, rtol=0, atol=0.05)
+
+
+def test_kinds_of_high_holding_power_count_at_their_own_mass() -> None:
+    # Which kinds those are (fisherman, grapnel and mushroom are not): common practice, no source.
+    ours = anchor_mass_by_table(boat_length=16.0, anchor_kind=np.arange(7)) / 30.0
+    npt.assert_allclose(ours, [1, 1, 1, 1, 1.33, 1.33, 1.33], rtol=1e-12)
 
 
 def test_chain_is_no_thinner_than_canada_asks() -> None:
@@ -60,4 +66,5 @@ def test_mass_beyond_the_table_meets_it_at_the_edge_and_reaches_what_a_ship_carr
 
 
 def test_flag_tells_boats_outside_the_code() -> None:
+    # A rule of this library: it says where the printed rows end.
     npt.assert_array_equal(boat_is_outside_anchor_table(boat_length=np.array([5.9, 6, 24, 24.1])), [True, False, False, True])

@@ -8,6 +8,7 @@ from anchorcalc.physics.codes import G30, G40, G43, G70, G80
 from anchorcalc.physics.constants import INCH, KILOGRAM_FORCE, MILLIMETRE, POUND_FORCE
 from anchorcalc.physics.next_size import chain_is_outside_table, chain_size_for
 from anchorcalc.physics.strength import chain_breaking_load, chain_working_load
+from anchorcalc.physics.tables import chain
 from anchorcalc.physics.weights import chain_mass_high, chain_mass_low, weight_in_water
 
 # Tables headed ISO 4565 / DIN 766 (short-link calibrated chain), dealers not named: reproduction. size [mm]; kg/m in the first
@@ -26,7 +27,7 @@ LIMITS = [
     (1 / 4, 1300, 2600, 3150, 3500), (5 / 16, 1900, 3900, 4700, 4500), (3 / 8, 2650, 5400, 6600, 7100), (7 / 16, 3700, 7200, 8750, None),
     (1 / 2, 4500, 9200, 11300, 12000), (5 / 8, 6900, 13000, 15800, 18100),
 ]
-# The same rows by the metric size beside the inches: [mm]; [kgf].
+# The same rows by the metric size beside the inches (reproduction): [mm]; [kgf].
 LIMITS_METRIC = [
     (7, 580, 1180, 1430, 1570), (8, 860, 1770, 2130, 2000), (10, 1200, 2450, 2990, 3200), (11, 1680, 3270, 3970, None), (13, 2030, 4170, 5130, 5400),
     (16, 3130, 5910, 7170, 8200),
@@ -81,6 +82,7 @@ def test_inch_chain_has_the_limits_of_the_regulation(size: float, a: int, b: int
 
 
 def test_limit_that_is_not_printed_is_that_of_the_size_before_it() -> None:
+    # A rule of this library, on the safe side; no published figure.
     npt.assert_allclose(chain_working_load(chain_size=7 / 16 * INCH, chain_grade=G80) / POUND_FORCE, 7100, rtol=1e-12)
 
 
@@ -125,6 +127,7 @@ def test_8_mm_chain_breaks_no_later_than_by_the_seamans_rule() -> None:
 
 @pytest.mark.parametrize("grade", [G30, G40, G43, G70, G80])
 def test_size_between_two_rows_is_the_weaker(grade: int) -> None:
+    # A rule of this library, on the safe side; no published figure.
     for between, metric, inch in ((9.0, 8.0, 5 / 16), (10.5, 10.0, 3 / 8), (12.3, 12.0, 7 / 16), (15.0, 14.0, 1 / 2), (22.0, 16.0, 5 / 8)):
         below = (chain_working_load(chain_size=size, chain_grade=grade) for size in (metric * MILLIMETRE, inch * INCH))
         npt.assert_array_equal(chain_working_load(chain_size=between * MILLIMETRE, chain_grade=grade), min(below))
@@ -136,6 +139,7 @@ def test_chain_thinner_than_the_tables_has_no_figure() -> None:
 
 
 def test_flag_tells_chain_outside_the_tables() -> None:
+    # A rule of this library: it says where the printed rows end.
     npt.assert_array_equal(chain_is_outside_table(chain_size=np.array([0.0059, 0.006, 0.016, 0.0161])), [True, False, False, True])
 
 
@@ -144,3 +148,24 @@ def test_next_size_is_the_row_whose_printed_limit_meets_the_load() -> None:
     npt.assert_allclose(chain_size_for(load=np.array([3900, 3901]) * POUND_FORCE, chain_grade=G43, inch=True) / INCH, [5 / 16, 3 / 8], rtol=1e-12)
     npt.assert_allclose(chain_size_for(load=np.array([1770, 1771]) * KILOGRAM_FORCE, chain_grade=G43) / MILLIMETRE, [8, 10], rtol=1e-12)
     assert np.isnan(chain_size_for(load=6901 * POUND_FORCE, chain_grade=G30, inch=True))
+
+
+def test_both_tables_of_breaking_loads_are_kept_as_printed() -> None:
+    # The same tables (reproduction), grades 3 and 4 of the first and of the second: [kN]. Of two the lesser counts.
+    known = [row for row in BREAKING if row[0] * MILLIMETRE in chain.METRIC_SIZES]
+    columns = ((2, chain.BREAKING_G30_FIRST), (3, chain.BREAKING_G40_FIRST), (4, chain.BREAKING_G30_SECOND), (5, chain.BREAKING_G40_SECOND))
+    for column, ours in columns:
+        kept = ours[np.searchsorted(chain.METRIC_SIZES, [row[0] * MILLIMETRE - 1e-9 for row in known])] / 1000.0
+        npt.assert_allclose(kept, [np.nan if row[column] is None else row[column] for row in known], rtol=1e-12)
+
+
+def test_limits_beside_the_metric_sizes_are_kept_as_printed() -> None:
+    # 49 CFR 393.108, kilograms beside the metric size (reproduction). Of two columns the lesser counts.
+    for column, ours in ((1, chain.AS_METRIC_G30), (2, chain.AS_METRIC_G43), (3, chain.AS_METRIC_G70), (4, chain.AS_METRIC_G80)):
+        printed = [np.nan if row[column] is None else row[column] for row in LIMITS_METRIC]
+        npt.assert_allclose(ours / KILOGRAM_FORCE, printed, rtol=1e-12)
+
+
+def test_working_load_is_a_quarter_or_a_third_of_the_breaking_load() -> None:
+    # 49 CFR 393.108 against breaking loads: a quarter (G30, G80) or a third (G43, G70); G40 by DIN 766 (reproduction).
+    npt.assert_allclose(chain.BREAKING_OVER_WORKING, [4, 4, 3, 3, 4], rtol=1e-12)

@@ -109,6 +109,7 @@ def test_flinders_peak_to_buninyong_is_55_km() -> None:  # Geocentric Datum of A
 
 
 def test_offset_agrees_with_the_geodesic_to_1_mm_within_5_km_all_over_the_earth() -> None:  # general geodesy library, inverse problem
+    # A general geodesy library, inverse problem (computed).
     rng = np.random.default_rng(20)
     latitude, longitude = rng.uniform(-89.9, 89.9, 20000), rng.uniform(-180.0, 180.0, 20000)
     longitude[:5000] = rng.uniform(179.99, 180.01, 5000)  # across the date line

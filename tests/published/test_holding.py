@@ -29,7 +29,7 @@ POWER_LAW = [
     (100, 12.6, 0.80, 3165),
     (25, 12.6, 0.80, 1044),
 ]
-# The pivoting fluke (lightweight) of these: bottom, mass [lb], holding [lbf].
+# The pivoting fluke (lightweight) of these, eq. (26) read, HR, b and the 30 % memory: bottom, mass [lb], holding [lbf].
 FLUKE = [(SAND, 3000, 48091), (MUD, 3000, 28739), (SAND, 10000, 126000), (MUD, 10000, 87000), (SAND, 100, 3165)]
 KINDS = np.arange(len(ANCHOR_KINDS))
 
@@ -48,6 +48,7 @@ def test_reference_mass_is_10_000_lb() -> None:
 
 @pytest.mark.parametrize(("exponent", "ratio"), [(0.8, 1.741), (0.92, 1.892)])
 def test_twice_the_mass_holds_less_than_twice_as_much(exponent: float, ratio: float) -> None:
+    # UFC 4-159-03 (2005), eq. (26) (read): 2 to the power of the exponent (computed).
     single, double = (holding_by_power_law(anchor_mass=mass, reference_ratio=1.0, exponent=exponent) for mass in (500.0, 1000.0))
     npt.assert_allclose(double / single, ratio, rtol=0, atol=0.0005)
 
@@ -88,7 +89,8 @@ def test_soft_bottoms_hold_a_third_to_two_thirds_of_sand(bottom: int) -> None:
 
 
 def test_fluke_in_mud_keeps_the_upper_share_of_the_article_by_the_power_law() -> None:
-    # Both sources side by side at 10 000 lb: 0.69 by the power law, two thirds by the article (printed in thirds).
+    # Both sources side by side at 10 000 lb (article read, Table 5-3 from memory): 0.69 by the
+    # power law, two thirds by the article (printed in thirds).
     mud, sand = (holding_band(anchor_kind=PIVOTING_FLUKE, anchor_mass=10000 * POUND, bottom=bottom).low for bottom in (MUD, SAND))
     npt.assert_allclose(mud / sand, 0.69, rtol=0, atol=0.005)
 
@@ -118,6 +120,7 @@ def test_rock_coral_and_grass_have_no_figure() -> None:
 
 
 def test_flag_tells_what_was_never_tested() -> None:
+    # A rule of this library: it says where the tested masses end.
     pounds = np.array([99, 100, 40000, 40001])
     npt.assert_array_equal(holding_is_extrapolated(anchor_kind=PIVOTING_FLUKE, anchor_mass=pounds * POUND, bottom=MUD), [True, False, False, True])
     assert np.all(holding_is_extrapolated(anchor_kind=KINDS[1:], anchor_mass=100.0, bottom=SAND))

@@ -23,6 +23,7 @@ def test_95_percent_radius_is_2_448_sigma_2_079_cep_1_731_drms() -> None:  # Ray
 
 
 def test_95_percent_of_the_simulated_errors_lie_within_position_error() -> None:  # what the 95 % error of a fix means
+    # By definition of the 95 % error of a fix.
     npt.assert_allclose(np.mean(ERROR <= R95_IN_SIGMAS), 0.95, rtol=0, atol=0.002)
 
 

@@ -8,6 +8,7 @@ from anchorcalc.physics.codes import NYLON_3_STRAND, NYLON_BRAID, POLYESTER, POL
 from anchorcalc.physics.constants import FOOT, INCH, MILLIMETRE, POUND, POUND_FORCE
 from anchorcalc.physics.next_size import line_is_outside_table, line_size_for
 from anchorcalc.physics.strength import line_breaking_left, line_breaking_load, line_stiffness, line_working_load
+from anchorcalc.physics.tables import rope
 from anchorcalc.physics.weights import line_mass
 
 # Cordage Institute three-strand nylon figures as reproduced by a rope dealer (reproduction): [in]; lb per 100 ft, lbf tensile, lbf working.
@@ -26,12 +27,14 @@ def test_three_strand_nylon_is_as_printed(size: float, mass: float, breaking: in
 
 
 def test_size_between_two_rows_is_the_weaker() -> None:
+    # A rule of this library, on the safe side; no published figure.
     millimetres = np.array([8, 10, 12, 14, 16, 20, 24, 25.4, 32])
     printed = [192, 278, 410, 525, 935, 1420, 2000, 2000, 3320]  # the rows of 5/16, 3/8, 7/16, 1/2, 5/8, 3/4, 7/8, 7/8, 1 1/8 in
     npt.assert_allclose(line_working_load(line_size=millimetres * MILLIMETRE) / POUND_FORCE, printed, rtol=1e-12)
 
 
 def test_rope_thinner_than_the_table_has_no_figure() -> None:
+    # A rule of this library, on the safe side; no published figure.
     assert np.isnan(line_working_load(line_size=0.006))
     npt.assert_array_equal(line_is_outside_table(line_size=np.array([0.006, 0.00635, 0.0285, 0.03])), [True, False, False, True])
 
@@ -73,12 +76,24 @@ def test_nylon_stretches_15_to_20_per_cent_at_a_fifth_of_its_breaking_load() -> 
 
 
 def test_other_materials_are_never_taken_as_stronger_than_three_strand_nylon() -> None:
+    # Shares of nylon's strength from memory of rope tables, on the safe side; a rule of this library.
     # Memory of rope tables: polyester near nylon, polypropylene about two thirds of it; on the safe side of both.
     loads = np.asarray(line_working_load(line_size=0.014, line_material=np.array([NYLON_3_STRAND, NYLON_BRAID, POLYESTER, POLYPROPYLENE])))
     npt.assert_allclose(loads / loads[0], [1.0, 1.0, 0.85, 0.6], rtol=1e-12)
 
 
 def test_next_metric_size_is_the_first_whose_row_meets_the_load() -> None:
+    # A rule of this library, on the safe side; no published figure.
     # The same table: 525 lbf is the 1/2 in row, which 14 mm is counted as; 526 lbf is met by 16 mm (5/8 in: 935).
     npt.assert_allclose(line_size_for(load=np.array([525, 526]) * POUND_FORCE) / MILLIMETRE, [14, 16], rtol=1e-12)
     assert np.isnan(line_size_for(load=3321 * POUND_FORCE))
+
+
+def test_density_of_each_material_is_that_of_general_tables() -> None:
+    # General tables, from memory: nylon laid and braided, polyester, polypropylene [kg/m³].
+    npt.assert_allclose(rope.DENSITIES, [1140, 1140, 1380, 910], rtol=1e-12)
+
+
+def test_a_knot_leaves_half() -> None:
+    # General rope-strength page citing tests (read): a half, 15 points either way.
+    npt.assert_allclose(rope.LEFT_BY_KNOT, 0.5, rtol=1e-12)

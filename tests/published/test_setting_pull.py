@@ -6,6 +6,7 @@ import pytest
 
 from anchorcalc.physics.constants import FOOT, HORSEPOWER, INCH, KILOGRAM_FORCE, KNOT, POUND_FORCE
 from anchorcalc.physics.engine import bollard_pull_band, bollard_pull_of_propeller, pull_astern
+from anchorcalc.physics.tables.engine import MARINERS_HIGH, MARINERS_LOW
 from anchorcalc.physics.wind import wind_equivalent
 
 
@@ -26,6 +27,7 @@ def test_band_without_a_propeller_holds_the_rules_by_power() -> None:
 def test_band_holds_the_master_mariners_rule() -> None:
     # Captain-authored formula sheet (read): 100 BHP, 0.99 to 1.26 t.
     band = bollard_pull_band(engine_power=100 * HORSEPOWER)
+    npt.assert_allclose(100 * np.array([MARINERS_LOW, MARINERS_HIGH]) / KILOGRAM_FORCE, [990, 1260], rtol=1e-12)
     assert band.low <= 990 * KILOGRAM_FORCE
     assert band.high >= 1260 * KILOGRAM_FORCE
 

@@ -36,5 +36,6 @@ def test_of_two_conflicting_figures_the_lesser_is_taken() -> None:
 
 
 def test_forged_shackle_between_two_rows_is_the_weaker_and_a_thinner_one_has_no_figure() -> None:
+    # A rule of this library, on the safe side; no published figure.
     loads = forged_shackle_working_load(shackle_size=np.array([0.45, 0.6, 1.0]) * INCH) / POUND_FORCE
     npt.assert_allclose(loads, [np.nan, 4000, 9500], rtol=1e-12)

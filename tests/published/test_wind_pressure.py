@@ -70,6 +70,7 @@ def test_usual_beam_is_never_narrower_than_the_design_table_takes_a_sailing_boat
 
 
 def test_boat_of_usual_shape_stands_in_for_what_was_not_given() -> None:
+    # A rule of this library, on the safe side; no published figure.
     # Own estimates, said so wherever they are used: they count just as if they had been given.
     for form in (MOTOR, SAIL, MULTIHULL):
         shape = {"beam": usual_beam(boat_length=9.0, boat_form=form), "draught": usual_draught(boat_length=9.0, boat_form=form)}
