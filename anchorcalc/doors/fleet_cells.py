@@ -22,6 +22,7 @@ FORMS = ("plain", "naive", "offset")
 _LISTS = (LENGTHS, POSITION, FIXES)
 _REMEMBERED = 50_000  # texts of a column
 _PLAIN_NUMBER = r"^[+-]?(\d+|\d+\.\d+|\.\d+)$"
+_BARE_RANGE = re.compile(r"\s*[\d.,]+\s*(?:to|or|and)\s*[\d.,]+\s*\Z", re.I)  # alone it might be a ratio
 _DECIMAL_COMMA = re.compile(r"(?<=\d),(?=\d)")
 
 
@@ -166,7 +167,7 @@ class Reader:
             return self._remembered[text]
         said = _DECIMAL_COMMA.sub(".", text) if self.comma else text
         found = take(term=self.term, raw=said) if said.strip() else None
-        if isinstance(found, Fault) and found.code == "bare_number" and self.unit is not None:
+        if isinstance(found, Fault) and self.unit is not None and (found.code == "bare_number" or _BARE_RANGE.match(said)):
             found = take(term=self.term, raw=f"{said} {self.unit.symbol}")
         if len(self._remembered) >= _REMEMBERED:
             self._remembered.clear()

@@ -56,13 +56,15 @@ def _cell(one: Input, example: dict[str, Any], style: str, unit: Any, rng: rando
     bare = style == "mixed" and rng.random() < 0.7
     text = f"{number}" if bare else f"{number}..{number * 1.2:.12g}{symbol}" if rng.random() < RANGED * 3 else f"{number}{symbol}"
     if rng.random() < BAD:
-        text, bare = rng.choice((f"{text} ft lb", "deep", "12 parsec", "F6", "F12", "12", f"{text} {text}")), style == "mixed"
-    return text, f"{text}{symbol}" if bare and _is_bare(one, text) else text
+        text = rng.choice((f"{text} ft lb", "deep", "12 parsec", "F6", "F12", "12", f"{text} {text}", "3 to 4", "7:1"))
+    return text, _headed(one, text, symbol) if style == "mixed" else text
 
 
-def _is_bare(one: Input, text: str) -> bool:
-    found = take(term=one.term, raw=text)
-    return isinstance(found, Fault) and found.code == "bare_number"
+def _headed(one: Input, text: str, symbol: str) -> str:
+    """Return what a text says under a heading with a unit: its own unit, or the heading's where it has none."""
+    alone = take(term=one.term, raw=text)
+    bare = isinstance(alone, Fault) and (alone.code == "bare_number" or text == "3 to 4")
+    return f"{text}{symbol}" if bare else text
 
 
 def _number(number: float) -> str:

@@ -18,6 +18,9 @@ from anchorcalc.units.kinds import Unit
 from tests.fleet.rows import Made
 
 ROWS = 1000
+# A sum is within 4 units in the last place. The angle of a nearly flat rode is the small difference of great ones: there the last bit of a
+# power or a logarithm, which numpy's loops and its single numbers round each in its own way, grows a hundredfold.
+CLOSE = {"pull_at_anchor": 1e-12}
 
 
 @pytest.mark.parametrize("units", [None, "us"])
@@ -42,11 +45,11 @@ def test_every_row_is_answered_as_its_single_call(name: str, units: str | None) 
         in_lists = answer(asked, single, units=headings.system).results if any(field.many for field in asked.fields) else None
         for field in asked.fields:
             found = getattr(in_lists if field.many else wanted.results, field.name)
-            _assert_alike(field, got[headings.names[field.name]][row], found, headings.units[field.name], (row, single))
+            _assert_alike(field, got[headings.names[field.name]][row], found, headings.units[field.name], name, (row, single))
     assert answered > len(made.singles) / 20, "too few good rows to show anything"
 
 
-def _assert_alike(field: Field, got: Any, wanted: Any, unit: Unit | None, where: Any) -> None:
+def _assert_alike(field: Field, got: Any, wanted: Any, unit: Unit | None, name: str, where: Any) -> None:
     if wanted is None:
         assert _is_absent(got), (field.name, got, where)
     elif field.many:
@@ -56,7 +59,8 @@ def _assert_alike(field: Field, got: Any, wanted: Any, unit: Unit | None, where:
     elif field.kind.name == "clock":
         assert got == wanted.shown, (field.name, where)
     else:
-        np.testing.assert_array_max_ulp(np.float64(got), np.float64(wanted.si / (unit.factor if unit else 1.0)), maxulp=4)
+        alone = wanted.si / (unit.factor if unit else 1.0)
+        assert abs(got - alone) <= max(4.0 * np.spacing(abs(alone)), CLOSE.get(name, 0.0) * abs(alone)), (field.name, got, alone, where)
 
 
 def _assert_json_alike(got: Any, wanted: Any, where: Any) -> None:

@@ -112,7 +112,8 @@ def one_depth(cell: Any, *, name: str = "depth") -> Any:
     [
         ("4 m", "depth"), ("4 m", "depth [ft]"), ("4", "depth [m]"), (4, "depth [m]"), (np.float32(4), "depth [m]"), (np.int64(4), "depth [m]"),
         (decimal.Decimal(4), "depth [m]"), ({"value": 400, "unit": "cm"}, "depth"), (pint.UnitRegistry()("400 cm"), "depth"),
-        (anchorcalc.true_depth(reading="4 m", reads_from="surface").results.depth, "depth"), ("3..4 m", "depth"), (" 3 - 4 ", "depth [m]"),
+        (anchorcalc.true_depth(reading="4 m", reads_from="surface").results.depth, "depth"), ("3..4 m", "depth"),
+        (" 3 - 4 ", "depth [m]"), ("3 to 4", "depth [m]"),
         ("400 centimetres", "depth [ft]"),
     ],
 )  # fmt: skip
