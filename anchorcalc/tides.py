@@ -5,6 +5,9 @@ import numpy as np
 from anchorcalc import cautions
 from anchorcalc.declare import refuse, warn
 
+_HOUR = 3600.0
+_LONGEST = 18 * _HOUR  # a tide that comes once a day takes some 12 h, and seldom 16
+
 TIDE_REFUSALS = (
     refuse(
         "low_height",
@@ -14,9 +17,15 @@ TIDE_REFUSALS = (
     ),
     refuse(
         "low_at",
-        lambda *, low_at, high_at: np.isnan(low_at) | np.equal(low_at, high_at),
+        lambda *, low_at, high_at: np.isnan(low_at) | np.isnan(high_at) | np.equal(low_at, high_at),
         why="is no low water less than 10 h from that high water",
         would_do="the pair that the time lies between, or ISO dates with the times",
+    ),
+    refuse(
+        "low_at",
+        lambda *, low_at, high_at: np.abs(high_at - low_at) > _LONGEST,
+        why="is more than 18 h from that high water: other tides lie between the two",
+        would_do="the low water next to it",
     ),
     refuse(
         "at",
@@ -26,7 +35,6 @@ TIDE_REFUSALS = (
         code="outside_tide",
     ),
 )
-_HOUR = 3600.0
 TIDE_WARNINGS = (
     warn(cautions.DOUBLE_TIDES),
     warn(cautions.CLOCK_ZONE),

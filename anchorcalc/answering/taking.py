@@ -15,7 +15,7 @@ from anchorcalc.units import clock, position, written
 from anchorcalc.units.kinds import CLOCK, FIXES, FLAG, LENGTHS, POSITION, RATIO, SLOPE, UNIT, WORD, Amount, symbols_of, units_spelled
 from anchorcalc.units.pints import from_pint, is_pint
 from anchorcalc.units.quantity import Quantity
-from anchorcalc.units.shown import exact_text, tidy
+from anchorcalc.units.shown import exact_text, tidy, working_text
 from anchorcalc.vocabulary.term import Term
 
 LONGEST = 200  # characters of one value
@@ -103,6 +103,13 @@ def text_of(*, term: Term, low: float, high: float, unit: str) -> str:
     return f"{first} to {exact_text(value=high / factor, unit=unit, kind=term.kind)}"
 
 
+def worked_text(*, term: Term, low: float, high: float, unit: str) -> str:
+    """Return ends in SI that were worked out, not written by anybody: to five significant digits."""
+    factor = UNIT[unit].factor if unit else 1.0
+    end = working_text(value=high / factor, unit=unit, kind=term.kind)
+    return end if low == high else f"{float(f'{low / factor:.5g}'):.12g} to {end}"
+
+
 # --- values that are not text -------------------------------------------------------------------------------------------------------
 
 
@@ -146,7 +153,8 @@ def _from_si(term: Term, si: float, unit: str, given: Any) -> Taken | Fault:
     kind = UNIT[unit].kind if unit else "number"
     if kind != term.kind.name and (term.kind.has_unit or unit):
         return _wrong_dimension(term, given, kind)
-    return bounded(term=term, low=si, high=si, unit=unit, given=given)
+    taken = bounded(term=term, low=si, high=si, unit=unit, given=given)
+    return taken if isinstance(taken, Fault) else taken._replace(text=worked_text(term=term, low=si, high=si, unit=unit))
 
 
 def _from_pint(term: Term, raw: Any) -> Taken | Fault:
@@ -274,7 +282,7 @@ def _fixes(term: Term, text: str) -> Taken | Fault:
         return fault(term.name, found.code, text, found.why, found.would_do or term.would_do)
     if len(found) > MOST_FIXES:
         return _list_of_fixes(term, found, text)
-    return _taken_fixes([(one.at, one.position) for one in found])
+    return _taken_fixes(term, [(one.at, one.position) for one in found], text)
 
 
 MOST_FIXES = 20_000
@@ -291,11 +299,13 @@ def _list_of_fixes(term: Term, raw: Sequence[Any], given: Any) -> Taken | Fault:
             if isinstance(found, written.Unread):
                 return fault(term.name, found.code, one, f"(fix {number}) {found.why}", found.would_do or term.would_do)
         fixes.append((when, place))
-    return _taken_fixes(fixes)
+    return _taken_fixes(term, fixes, given)
 
 
-def _taken_fixes(fixes: Sequence[Any]) -> Taken:
+def _taken_fixes(term: Term, fixes: Sequence[Any], given: Any) -> Taken | Fault:
     values = tuple(fixes)
+    if len({when.form for when, _ in values}) > 1:
+        return fault(term.name, "clock_mixed", given, "has times written in more than one form", "plain times or ISO 8601 for all")
     return Taken(values, values, text=f"{len(values)} fix{'es' if len(values) > 1 else ''}")
 
 

@@ -79,6 +79,9 @@ def headline(s: Shown, v: Values) -> str:
     """Say dragging, or no sign of it."""
     if v["dragging"]:
         return f"She is dragging: {s.outside} of {s.fixes} outside {s.watch_radius}, the farthest {s.farthest} from the anchor."
+    if v["outside"] > 0:
+        beyond = f"{s.outside} of {s.fixes} outside the watch circle of {s.watch_radius}, the farthest {s.farthest} from the anchor"
+        return f"No sign of dragging, but {beyond}: take another fix now."
     return f"No sign of dragging: farthest fix {s.farthest} from the anchor, watch circle {s.watch_radius}."
 
 
