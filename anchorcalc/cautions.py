@@ -71,6 +71,9 @@ EXTRAPOLATED = Caution(
     "extrapolated", "This lies outside the range of the published figures: it was reckoned onwards on the safe side. Treat it as rough."
 )
 LOCAL_RULES = Caution("local_rules", "This is arithmetic, not permission: the chart, local rules and those licensed to advise there come first.")
+CHAIN_ASSUMED = Caution(
+    "chain_assumed", "A size of chain was given and no length, so the rode was taken as chain all the way. With line in it this is another answer."
+)
 SEAS_AND_SNATCH = Caution(
     "seas_and_snatch",
     "Seas, snatch loads and violent sheering are not in these sums: in a swell a rode that jerks taut pulls several times harder.",

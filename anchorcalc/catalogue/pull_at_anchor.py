@@ -11,7 +11,16 @@ import numpy as np
 
 from anchorcalc import cautions, sources
 from anchorcalc.declare import Angle, Asked, Force, Length, May, Question, Refuse, Shown, Usual, Values, down, refuse, require, up, warn
-from anchorcalc.derive import CHAIN_SIZE_IF_ANY, EXTRAPOLATED_LOAD, LOAD, LOAD_UP, SIZE_OF_RANGED_BOAT, size_by_table
+from anchorcalc.derive import (
+    CHAIN_ASSUMED,
+    CHAIN_SIZE_IF_ANY,
+    EXTRAPOLATED_LOAD,
+    LOAD,
+    LOAD_UP,
+    SIZE_OF_RANGED_BOAT,
+    chain_all_the_way,
+    size_by_table,
+)
 from anchorcalc.physics.catenary import rode_shape
 from anchorcalc.physics.holding import share_of_flat_pull
 from anchorcalc.physics.weights import rode_weights
@@ -95,6 +104,7 @@ QUESTION = Question(
     sources=(sources.CATENARY, sources.CHAIN_MASS, sources.NYLON, sources.ABYC_H40, sources.HOLDING_BY_SCOPE, sources.SMALL_VESSEL_CODE),
     derives=(
         LOAD,
+        chain_all_the_way(lambda *, chain_size, rode_out: rode_out, "rode_out"),
         CHAIN_SIZE_IF_ANY,
         size_by_table("line_size", needs=("rode_out",), takes=("chain",), when=lambda *, rode_out, chain: rode_out > chain),
     ),
@@ -113,6 +123,7 @@ QUESTION = Question(
         *(_no_range_afloat(name) for name in ("load", "boat_length", "wind", "beam", "current")),
     ),
     cautions=(
+        CHAIN_ASSUMED,
         *EXTRAPOLATED_LOAD,
         warn(cautions.SEAS_AND_SNATCH),
         warn(cautions.BOW_PITCH),

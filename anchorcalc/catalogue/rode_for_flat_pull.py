@@ -11,11 +11,23 @@ import numpy as np
 
 from anchorcalc import cautions, sources
 from anchorcalc.declare import Asked, Length, May, Question, Shown, Usual, Values, require, told, up, warn
-from anchorcalc.derive import CHAIN_SIZE_IF_ANY, EXTRAPOLATED_LOAD, LINE_SIZE, LOAD, LOAD_DOWN, LOAD_UP, SIZE_OF_RANGED_BOAT
+from anchorcalc.derive import (
+    CHAIN_ASSUMED,
+    CHAIN_SIZE_IF_ANY,
+    EXTRAPOLATED_LOAD,
+    LINE_SIZE,
+    LOAD,
+    LOAD_DOWN,
+    LOAD_UP,
+    SIZE_OF_RANGED_BOAT,
+    chain_all_the_way,
+)
 from anchorcalc.physics.all_chain import flat_pull_chain
 from anchorcalc.physics.catenary import rode_for_flat_pull
 from anchorcalc.physics.geometry import rode_at_scope
 from anchorcalc.physics.weights import rode_weights
+
+MORE_THAN_BOATS_CARRY = 200.0  # m: an own figure, for the wording alone
 
 
 class RodeForFlatPull(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
@@ -51,12 +63,12 @@ def solve(
 def headline(s: Shown, v: Values) -> str:
     """Say the length, beside the rule's, and what chain alone would do."""
     by_rule = f"Scope {s.scope} gives {s.rode_by_rule}."
-    if v["chain"] == 0.0 and "rode_of_chain" in v:
-        of_line = f"{s.rode_out} of line" if hasattr(s, "rode_out") else "no length of line"
-        return f"Of {s.chain_size} chain all the way, {s.rode_of_chain} makes the pull flat; without chain {of_line} does. {by_rule}"
     of_chain = f" Of {s.chain_size} chain alone: {s.rode_of_chain}." if "rode_of_chain" in v and v["chain"] < v["rode_of_chain"] else ""
     if not hasattr(s, "rode_out"):
         return f"No length of this line makes the pull flat.{of_chain} {by_rule}"
+    if v["rode_out"] > MORE_THAN_BOATS_CARRY:
+        said = f"A flat pull would take {s.rode_out} of rode, more than a small boat carries: reckon with some lift at the anchor."
+        return f"{said}{of_chain} {by_rule}"
     return f"The pull is flat with {s.rode_out} of rode out.{of_chain} {by_rule}"
 
 
@@ -73,12 +85,18 @@ def working(s: Shown, v: Values) -> Iterator[str]:
     yield f"by rule: height × {s.scope.removesuffix(':1')} = {s.rode_by_rule}"
 
 
+def _just_flat(*, chain_size: Any, load: Any, depth: Any, bow_height: Any, tide_rise: Any) -> Any:
+    """Return how much chain of that size it takes."""
+    chain_weight, _ = rode_weights(chain_size=chain_size, line_size=None)
+    return flat_pull_chain(height=depth + bow_height + tide_rise, load=load, chain_weight=chain_weight)
+
+
 def _chain_is_short(*, chain: Any, chain_size: Any, load: Any, depth: Any, bow_height: Any, tide_rise: Any) -> Any:
     """Say whether the chain alone does not do it, so that the size of the line matters."""
-    chain_weight, _ = rode_weights(chain_size=chain_size, line_size=None)
-    return chain < flat_pull_chain(height=depth + bow_height + tide_rise, load=load, chain_weight=chain_weight)
+    return chain < _just_flat(chain_size=chain_size, load=load, depth=depth, bow_height=bow_height, tide_rise=tide_rise)
 
 
+_AS_MUCH_AS_IT_TAKES = chain_all_the_way(_just_flat, "load", "depth", takes=("bow_height", "tide_rise"))
 # A longer boat pulls harder, on the stouter sizes that a table gives her.
 _MORE, _LESS = LOAD_UP.replace("+boat_length", "^boat_length"), LOAD_DOWN.replace("-boat_length", "^boat_length")
 QUESTION = Question(
@@ -88,7 +106,7 @@ QUESTION = Question(
     headline=headline,
     working=working,
     sources=(sources.CATENARY, sources.SCOPE_RULE, sources.CHAIN_MASS, sources.NYLON, sources.ABYC_H40, sources.SMALL_VESSEL_CODE),
-    derives=(LOAD, CHAIN_SIZE_IF_ANY, LINE_SIZE),
+    derives=(LOAD, _AS_MUCH_AS_IT_TAKES, CHAIN_SIZE_IF_ANY, LINE_SIZE),
     requires=(
         require("chain_size", lambda *, chain: np.greater(chain, 0.0)),
         require("line_size", lambda *, chain: np.equal(chain, 0.0)),
@@ -96,6 +114,7 @@ QUESTION = Question(
     ),
     refuses=(SIZE_OF_RANGED_BOAT,),
     cautions=(
+        CHAIN_ASSUMED,
         *EXTRAPOLATED_LOAD,
         warn(cautions.SEAS_AND_SNATCH),
         warn(cautions.BOW_PITCH),
