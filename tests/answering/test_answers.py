@@ -62,6 +62,12 @@ def test_a_result_of_an_earlier_answer_goes_in_by_its_si() -> None:
     assert anchorcalc.when_to_veer(rode_out="35 m", depth="4 m", **{**TIDE, "at": anchorcalc.tide_at(**TIDE).read.at}).status == "answered"
 
 
+def test_an_earlier_result_is_said_in_few_digits_and_counts_in_full() -> None:
+    first = anchorcalc.rode_to_let_out(depth="17.3 ft", bow_height="1.13 m", scope=5)
+    now = anchorcalc.scope_now(rode_out=first.results.rode_out, depth="17.3 ft", bow_height="1.13 m")
+    assert (now.read.rode_out.shown, now.read.rode_out.si) == ("105.04 ft", first.results.rode_out.si)
+
+
 def test_an_earlier_result_as_json_goes_in_too() -> None:
     first = anchorcalc.rode_to_let_out(depth="12 ft", bow_height="5 ft", tide_rise="3 ft")
     result = msgspec.json.decode(msgspec.json.encode(first))["results"]["rode_out"]

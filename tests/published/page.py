@@ -73,7 +73,7 @@ class Recorder:
         return recorded
 
     def _noted(self, line: int, actual: Any, desired: Any) -> Compared:
-        params = dict(getattr(self._item, "callspec", None).params) if hasattr(self._item, "callspec") else {}
+        params = dict(self._item.callspec.params) if hasattr(self._item, "callspec") else {}
         case = ", ".join(f"{name} {_plain(value)}" for name, value in params.items() if name != "source" and _plain(value))
         return Compared(self._item.path.name, self._item.originalname, case, line, actual, desired, str(params.get("source", "")))
 
@@ -213,6 +213,8 @@ def rows_of(one: Compared) -> Iterator[Row]:
         yield Row(one.file, f"{what}: {ours.size} values", "", "", f"{worst} at most", status, source)
         return
     for our, their in zip(ours.ravel(), theirs.ravel(), strict=True):
+        if np.isnan(float(their)):
+            continue  # nothing is printed there, and nothing is given
         gap = "" if ours.dtype == bool or not np.isfinite(float(their)) else difference(float(our), float(their))
         yield Row(one.file, what, number(their), number(our), gap, status, source)
 
