@@ -216,7 +216,6 @@ _SEPARATED = re.compile(r"\s*;\s*|\s*,\s+and\s+|\s+and\s+|\s*&\s*|\s*,\s*", re.I
 _TWO_WAYS = re.compile(r"[1-9]\d{0,2},\d{3}(?![\d,])")
 
 
-@lru_cache(maxsize=1024)
 def lengths(text: str) -> tuple[Amount, ...] | Unread:
     """Return a list of lengths that may share the last one's unit: `10,20,40 m`, `10 m; 20 m`, `10, 20 and 40 m`.
 
@@ -224,6 +223,16 @@ def lengths(text: str) -> tuple[Amount, ...] | Unread:
     """
     if len(text) > 100 * LONGEST:
         return Unread("unreadable", "is too long for a list of lengths", '"10,20,40 m"')
+    return _short_lengths(text) if len(text) <= LONGEST else _lengths(text)
+
+
+@lru_cache(maxsize=1024)
+def _short_lengths(text: str) -> tuple[Amount, ...] | Unread:
+    """Remember short lists only: long ones would fill the memory."""
+    return _lengths(text)
+
+
+def _lengths(text: str) -> tuple[Amount, ...] | Unread:
     said = plain(text).strip()
     semicolons = ";" in said
     if not semicolons and _TWO_WAYS.search(said) and said.count(",") == 1:
