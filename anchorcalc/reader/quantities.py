@@ -9,6 +9,7 @@ import math
 
 import msgspec
 
+from anchorcalc.errors import TextError, fault
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.mentions import mentions
 from anchorcalc.units.kinds import Amount
@@ -49,11 +50,18 @@ def find_quantities(text: str) -> tuple[FoundQuantity, ...]:
         In order, without overlap. Bare numbers, ratios, clock times and positions are none. A wind of force 12 has no upper end and
         is left out.
 
+    Raises
+    ------
+    TextError
+        Where it is no text.
+
     Examples
     --------
     >>> [(found.value, found.unit, found.start) for found in find_quantities("Twelve feet of water, 30 m of chain, scope 7.")]
     [(12.0, 'ft', 0), (30.0, 'm', 22)]
     """
+    if not isinstance(text, str):
+        raise TextError([fault("text", "wrong_kind", text, "is no text", "any text")])
     return tuple(
         FoundQuantity(
             value=float(said.value),

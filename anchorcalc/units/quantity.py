@@ -83,7 +83,7 @@ def _factor_between(*, unit: str, like: str) -> float:
             raise InputError([fault("unit", "wrong_dimension", unit, "will not do for a plain number", "no unit")])
         return 1.0
     kind = UNIT[like].kind
-    for found in units_spelled(text=unit):
+    for found in units_spelled(text=unit) if isinstance(unit, str) else ():
         if found.kind == kind:
             return found.factor
     raise InputError([fault("unit", "wrong_dimension", unit, f"is no unit of {kind}", ", ".join(symbols_of(kind=kind)))])

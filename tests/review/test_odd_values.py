@@ -32,3 +32,11 @@ def test_a_list_within_lists_without_end_is_a_fault() -> None:
     with pytest.raises(anchorcalc.AnchorcalcError) as caught:
         anchorcalc.swing_radius(rode_out="40 m", boat_length="9 m", depth=nested)
     assert caught.value.faults[0].code == "wrong_kind"
+
+
+@pytest.mark.parametrize("given", [5, None, b"4 m"])
+def test_what_is_no_text_and_what_is_no_unit_are_faults(given: Any) -> None:
+    with pytest.raises(anchorcalc.AnchorcalcError):
+        anchorcalc.find_quantities(given)
+    with pytest.raises(anchorcalc.AnchorcalcError):
+        anchorcalc.rode_to_let_out(depth="4 m").results.rode_out.to(given)
