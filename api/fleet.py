@@ -1,15 +1,17 @@
 """Tables over HTTP: one question for every row of the body, the answer in the same form."""
 
 import asyncio
-from collections.abc import Callable, Generator
-from contextlib import suppress
+import sys
+from collections.abc import AsyncGenerator, Callable
 from typing import Any
 
+import msgspec
 from litestar import Request
 from litestar.handlers import HTTPRouteHandler, route
 from litestar.types import ASGIApp, Receive, Scope, Send
 
 from anchorcalc.catalogue import question as named
+from anchorcalc.declare import Question
 from anchorcalc.doors.python import checked_boat
 from anchorcalc.errors import InputError, fault
 
@@ -19,9 +21,12 @@ from .negotiation import media_type, wishes
 from .options import Options
 from .problems import Refused
 from .reply import API_POLICY, NO_STORE
-from .tables import ALSO_CALLED, ARROW, FORMS, JSON_ARRAY, Form, Spool, parts, row_limit_of_arrow
+from .table_worker import Begun, Job
+from .tables import ALSO_CALLED, FORMS, JSON_ARRAY, Form, Spool, parts
 
 PATH = "/v1/fleet/{question:str}"
+SMALL = 65_536  # bytes of a table up to which a thread answers it: a process takes longer to start
+AT_ONCE = 262_144  # bytes that are sent at once
 _BESIDE = ("boat", "units", "strict")
 _YES_NO = {"true": True, "1": True, "yes": True, "": True, "false": False, "0": False, "no": False}
 
@@ -43,10 +48,8 @@ def fleet_routes(options: Options) -> list[HTTPRouteHandler]:
         spool = _spool(form, options)
         try:
             await _receive(request.receive, spool, seconds=options.body_seconds)
-            if form.media == ARROW:
-                await asyncio.to_thread(row_limit_of_arrow, spool)
-            answer = parts(question, spool, form, **beside)
-            first = await asyncio.to_thread(next, answer)
+            answer = _in_process(question.name, spool, form, beside) if spool.size > SMALL else _in_thread(question, spool, form, beside)
+            first = await anext(answer)
         except BaseException:
             under_way -= 1
             spool.close()
@@ -65,32 +68,60 @@ def fleet_routes(options: Options) -> list[HTTPRouteHandler]:
 class Streamed:
     """An answer that goes out part by part. A fault on the way breaks the connection off: the end of the body never comes."""
 
-    def __init__(self, media: str, first: bytes, rest: Generator[bytes, None, None], done: Callable[[], None]) -> None:
+    def __init__(self, media: str, first: bytes, rest: AsyncGenerator[bytes, None], done: Callable[[], None]) -> None:
         self.media, self.first, self.rest, self.done = media, first, rest, done
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
-        """Send it."""
+        """Send it, for as long as the client is there."""
         kind = f"{self.media}; charset=utf-8" if self.media.startswith("text/") else self.media
-        headers = [
-            (b"content-type", kind.encode()),
-            (b"cache-control", NO_STORE),
-            (b"content-security-policy", API_POLICY),
-            (b"vary", b"Accept"),
-        ]
+        headers = [(b"content-type", kind.encode()), (b"cache-control", NO_STORE), (b"content-security-policy", API_POLICY), (b"vary", b"Accept")]
         gone = asyncio.ensure_future(receive())
         try:
             await send({"type": "http.response.start", "status": 200, "headers": headers})
-            part: bytes | None = self.first
-            while part is not None and not gone.done():
+            await send({"type": "http.response.body", "body": self.first, "more_body": True})
+            async for part in self.rest:
+                if gone.done():
+                    return
                 await send({"type": "http.response.body", "body": part, "more_body": True})
-                part = await asyncio.to_thread(next, self.rest, None)
-            if part is None:
-                await send({"type": "http.response.body", "body": b"", "more_body": False})
+            await send({"type": "http.response.body", "body": b"", "more_body": False})
         finally:
             gone.cancel()
-            with suppress(ValueError):  # a part is still being made: its thread ends with it
-                await asyncio.to_thread(self.rest.close)
+            await self.rest.aclose()
             self.done()
+
+
+async def _in_thread(question: Question, spool: Spool, form: Form, beside: dict[str, Any]) -> AsyncGenerator[bytes, None]:
+    """Yield the answer to a small table."""
+    if form.check is not None:
+        form.check(spool)
+    answer = parts(question, spool, form, **beside)
+    while (part := await asyncio.to_thread(next, answer, None)) is not None:
+        yield part
+
+
+async def _in_process(name: str, spool: Spool, form: Form, beside: dict[str, Any]) -> AsyncGenerator[bytes, None]:
+    """Yield the answer to a large table, made in a process of its own, which ends with the request."""
+    job = Job(question=name, media=form.media, rows=spool.rows, **beside)
+    spool.file.flush()
+    spool.file.seek(0)
+    command = (sys.executable, "-m", "anchorcalc_api.table_worker", msgspec.json.encode(job).decode())
+    worker = await asyncio.create_subprocess_exec(*command, stdin=spool.file.fileno(), stdout=asyncio.subprocess.PIPE, limit=1 << 20)
+    try:
+        assert worker.stdout is not None
+        line = await worker.stdout.readline()
+        begun = msgspec.json.decode(line, type=Begun) if line else Begun()
+        if begun.faults and begun.status != 422:
+            raise Refused(begun.status, begun.faults[0])
+        if begun.faults:
+            raise InputError(begun.faults)
+        while part := await worker.stdout.read(AT_ONCE):
+            yield part
+        if await worker.wait() != 0:
+            raise RuntimeError(f"the answer to a table ended early ({worker.returncode})")
+    finally:
+        if worker.returncode is None:
+            worker.kill()
+            await worker.wait()
 
 
 def _form(request: Request[Any, Any, Any]) -> Form:

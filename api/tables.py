@@ -21,28 +21,11 @@ ALSO_CALLED = {"application/jsonl": JSON_LINES, "application/x-jsonlines": JSON_
 IN_MEMORY = 1 << 20  # bytes of a table that stay in memory
 
 
-class Form(NamedTuple):
-    """A form that a table comes in, and its answer goes out in."""
-
-    media: str
-    source: Callable[[IO[bytes]], Any]
-    sink: Callable[[Any, Any], Any]
-    lines: bool  # a row is at least a line
-
-
-FORMS = {
-    CSV: Form(CSV, lambda file: CsvSource(Stream(file), where="body", alone=True), lambda file, read: CsvSink(file, read.dialect), True),
-    JSON_LINES: Form(JSON_LINES, lambda file: JsonSource(Stream(file), where="body"), lambda file, _: JsonSink(file), True),
-    JSON_ARRAY: Form(JSON_ARRAY, lambda file: JsonArraySource(file.read(), where="body"), lambda file, _: JsonArraySink(file), False),
-    ARROW: Form(ARROW, lambda file: ArrowSource(file, where="body"), lambda file, _: ArrowSink(file), False),
-}
-
-
 class Spool:
     """A body as it arrives: in memory while small, then in a temporary file, never larger than allowed."""
 
-    def __init__(self, *, most: int, rows: int, counted: bool) -> None:
-        self.file = tempfile.SpooledTemporaryFile(max_size=IN_MEMORY)  # noqa: SIM115 - closed when the answer is through
+    def __init__(self, *, most: int, rows: int, counted: bool, file: IO[bytes] | None = None) -> None:
+        self.file = file or tempfile.SpooledTemporaryFile(max_size=IN_MEMORY)  # noqa: SIM115 - closed when the answer is through
         self.most, self.rows, self.counted = most, rows, counted
         self.size = self.lines = 0
 
@@ -60,6 +43,38 @@ class Spool:
     def close(self) -> None:
         """Give the file up."""
         self.file.close()
+
+
+def row_limit_of_arrow(spool: Spool) -> None:
+    """Refuse an Arrow stream with too many rows, before any is answered."""
+    spool.file.seek(0)
+    try:
+        rows = 0
+        for batch in pa.ipc.open_stream(spool.file):
+            rows += batch.num_rows
+            if rows > spool.rows:
+                raise too_many_rows(spool.rows)
+    except (pa.ArrowInvalid, OSError) as error:
+        one = fault("body", "unreadable_request", None, f"is no Arrow stream ({error})", "a whole Arrow IPC stream")
+        raise Refused(400, one) from error
+
+
+class Form(NamedTuple):
+    """A form that a table comes in, and its answer goes out in."""
+
+    media: str
+    source: Callable[[IO[bytes]], Any]
+    sink: Callable[[Any, Any], Any]
+    lines: bool  # a row is at least a line
+    check: Callable[[Spool], None] | None = None
+
+
+FORMS = {
+    CSV: Form(CSV, lambda file: CsvSource(Stream(file), where="body", alone=True), lambda file, read: CsvSink(file, read.dialect), True),
+    JSON_LINES: Form(JSON_LINES, lambda file: JsonSource(Stream(file), where="body"), lambda file, _: JsonSink(file), True),
+    JSON_ARRAY: Form(JSON_ARRAY, lambda file: JsonArraySource(file.read(), where="body"), lambda file, _: JsonArraySink(file), False),
+    ARROW: Form(ARROW, lambda file: ArrowSource(file, where="body"), lambda file, _: ArrowSink(file), False, row_limit_of_arrow),
+}
 
 
 def too_many_rows(most: int) -> Refused:
@@ -81,7 +96,7 @@ class Buffer(io.BytesIO):
 def parts(question: Question, spool: Spool, form: Form, *, boat: Any, units: Any, strict: bool) -> Generator[bytes, None, None]:
     """Yield the answer to a table in parts; what is wrong with its form or headings is raised before the first.
 
-    One thread does it, so that other cores are free for single questions.
+    One thread does it, so that the other cores are free.
     """
     spool.file.seek(0)
     buffer, tally = Buffer(), Tally()
@@ -103,17 +118,3 @@ def parts(question: Question, spool: Spool, form: Form, *, boat: Any, units: Any
         except FileError as error:
             raise Refused(400, error.faults[0]) from error
     yield buffer.take()
-
-
-def row_limit_of_arrow(spool: Spool) -> None:
-    """Refuse an Arrow stream with too many rows, before any is answered."""
-    spool.file.seek(0)
-    try:
-        rows = 0
-        for batch in pa.ipc.open_stream(spool.file):
-            rows += batch.num_rows
-            if rows > spool.rows:
-                raise too_many_rows(spool.rows)
-    except (pa.ArrowInvalid, OSError) as error:
-        one = fault("body", "unreadable_request", None, f"is no Arrow stream ({error})", "a whole Arrow IPC stream")
-        raise Refused(400, one) from error
