@@ -108,8 +108,8 @@ def _wanted(draw: st.DrawFn, question: Question) -> dict[str, bool]:
         wanted |= dict.fromkeys(draw(st.sampled_from(question.one_of)), True)
     for pair in question.pairs:
         wanted |= dict.fromkeys(pair, draw(st.booleans()))
-    for rule in question.requires:
-        wanted[rule.input] = True
+    for rule in question.requires:  # mostly given, and at times left to what stands in for it
+        wanted[rule.input] = wanted[rule.input] or draw(st.sampled_from([True, True, False]))
     return wanted
 
 
