@@ -6,13 +6,15 @@ from typing import Any
 from anchorcalc.answering.answer import answer
 from anchorcalc.answering.replies import Cannot, LeftAside, Needs, Reply, Unclear
 from anchorcalc.answering.taking import Taken, take
+from anchorcalc.catalogue import question as question_named
 from anchorcalc.declare import Question
-from anchorcalc.doors.asking_back import choices_of, doubtful, prompt, read_so_far
+from anchorcalc.doors.asking_back import choice, choices_of, doubtful, prompt, read_so_far
 from anchorcalc.doors.exchange import Before, exchange
 from anchorcalc.doors.followup import fill_lone, question_meant
 from anchorcalc.doors.python import checked_boat
 from anchorcalc.errors import InputError, TextError, fault
 from anchorcalc.reader.fill import filled
+from anchorcalc.reader.guess import MEASURED
 from anchorcalc.reader.intent import asks_something
 from anchorcalc.reader.reading import Reading
 from anchorcalc.reader.refusals import NOTHING, refusal
@@ -22,6 +24,8 @@ from anchorcalc.version import VERSION
 from anchorcalc.vocabulary import TERMS
 
 LONGEST = 20_000
+APART = 1.0  # the weight by which one question must lead
+SURE = 7.5  # weight of a pattern that names a question, whatever else the text holds
 _HEIGHTS = ("low_height", "high_height")
 _SOUNDER = frozenset(("reads_from", "draught", "transducer_depth"))
 
@@ -36,15 +40,20 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
     whole = read(text)
     sentence, dropped = restated(whole)
     line = sentence.line
-    question, weighed = question_meant(line, earlier)
+    question, weighed = question_meant(sentence, earlier)
     why = refusal(line)
     if why is not None or question is None or (earlier is None and not asks_something(whole.line, weighed)):
         return cannot(why or NOTHING)
     sentence, others = our_own(sentence, others="other_rode_out" in question.inputs)
     dropped += others
+    if earlier is None and weighed[0].strongest < SURE and not any(token.mention is not None and token.mention.kind in (*MEASURED, "number", "ratio") for token in sentence.tokens):
+        return cannot(NOTHING)
     known_boat, known_before = known_of(boat), known_of(earlier.inputs if earlier else None)
     system = units or getattr(known_boat.get("units"), "text", None)
     reading = filled(sentence=sentence, question=question, system=system, earlier=known_before, boat=known_boat)
+    if earlier is None and len(weighed) > 1 and weighed[0].weight - weighed[1].weight < APART:
+        other = filled(sentence=sentence, question=question_named(weighed[1].question), system=system, earlier={}, boat=known_boat)
+        return Unclear(status="unclear", choices=(choice(reading, {}), choice(other, {})), version=VERSION)
     if earlier is not None:
         fill_lone(reading, before=earlier, known=known_before, boat=boat)
         if not weighed and not reading.asked and not reading.bare and not reading.rivals:

@@ -10,10 +10,12 @@ from anchorcalc.catalogue import question as question_named
 from anchorcalc.declare import Question
 from anchorcalc.doors.exchange import Before
 from anchorcalc.errors import InputError
+from anchorcalc.reader.evidence import ranked
 from anchorcalc.reader.fits import as_given, fit, is_size
 from anchorcalc.reader.intent import Weighed, weigh
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
+from anchorcalc.reader.sentence import Sentence
 from anchorcalc.units import kinds
 from anchorcalc.vocabulary import TERMS
 
@@ -23,13 +25,14 @@ _ASKS = re.compile(r"(?<= )(?:how|what|which|when|where|will|is|are|do|does|can|
 _STRONG = 9.0
 
 
-def question_meant(line: str, before: Before | None) -> tuple[Question | None, list[Weighed]]:
+def question_meant(sentence: Sentence, before: Before | None) -> tuple[Question | None, list[Weighed]]:
     """Return the question that a line of words asks, where an exchange before may have named it."""
-    weighed = weigh(line)
+    line = sentence.line
+    weighed = ranked(weigh(line), sentence.tokens)
     if before is None:
         return (question_named(weighed[0].question) if weighed else None), weighed
     rest = _OPENERS.sub(" ", line, count=1)
-    again = weigh(rest)
+    again = ranked(weigh(rest), sentence.tokens)
     if again and again[0].weight >= _STRONG and (_ASKS.search(rest) or rest == line):
         return question_named(again[0].question), again
     return question_named(before.question), again

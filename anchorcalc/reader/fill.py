@@ -18,7 +18,7 @@ from anchorcalc.reader.sounder import reads_from
 from anchorcalc.reader.tide import settle_tide
 from anchorcalc.reader.tide_times import settle_tide_times
 from anchorcalc.reader.units_taken import shared_unit
-from anchorcalc.reader.word_slots import words_said
+from anchorcalc.reader.word_slots import corrected, words_said
 from anchorcalc.units.kinds import UNIT, Amount
 from anchorcalc.units.shown import tidy
 from anchorcalc.vocabulary import TERMS
@@ -47,7 +47,7 @@ def filled(*, sentence: Sentence, question: Question, system: str | None, earlie
 
 def _words(reading: Reading) -> None:
     takes = frozenset(reading.question.inputs)
-    for said in words_said(tokens=reading.sentence.tokens, takes=takes):
+    for said in corrected(words_said(tokens=reading.sentence.tokens, takes=takes), reading.sentence.tokens):
         if not said.negated:
             reading.put(said.term, said.word)
 

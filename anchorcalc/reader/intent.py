@@ -35,7 +35,7 @@ def cues() -> dict[str, tuple[tuple[Cue, ...], tuple[Cue, ...]]]:
 
 
 _SECOND = re.compile(r" (?:, |; |\? |\. )?and (?:what|how|which|when|where|will|is|does|do|can|would|could) ")
-_OWN_ASK = 8.0
+_OWN_ASK, _FIRST = 8.0, 20.0
 
 
 def weigh(line: str) -> list[Weighed]:
@@ -44,7 +44,7 @@ def weigh(line: str) -> list[Weighed]:
     if len(found) < 2 or (second := _SECOND.search(line)) is None:
         return found
     first = [one for one in found if one.first < second.start() and one.strongest >= _OWN_ASK]
-    return first + [one for one in found if one not in first] if first else found
+    return [one._replace(weight=one.weight + _FIRST) for one in first] + [one for one in found if one not in first] if first else found
 
 
 def second_question(line: str, weighed: list[Weighed]) -> int:
@@ -90,7 +90,7 @@ def asks_something(line: str, weighed: list[Weighed]) -> bool:
 
 _NAMED = 10.0
 _REQUEST = re.compile(
-    r"(?<= )(?:\?|look over|go over|go through|is that|is this|is it|give my|working out|what|which|when|where|how|tell|give me|show|list|calculate|compute|work out|check|please|estimate|recommend|survey|inspect|rate|vet|convert|wanted|needed|need|i want the|id know|i would know)(?= )")
+    r"(?<= )(?:\?|look over|go over|go through|is that|is this|is it|give my|working out|what|which|when|where|how|tell|give me|show|list|calculate|compute|work out|check|please|estimate|recommend|survey|inspect|rate|vet|convert|wanted|needed|need|i want the|want to know|like to know|wonder|wondering|id know|i would know|anything wrong|someone|help|explain|find|figure out)(?= )")
 _BEGINS = re.compile(r"(?:^ |[.,;:!\n] |<\w+> |so |and )(?:is|are|am|do|does|can|could|will|would|should|shall|must|may|might|has|have i|have we|did)(?= \S)")
 _FRAGMENT = re.compile(r"(?:[,;:.] |^ )(?:rode|scope|swing|load|mark plan|drag check|tackle check|longest|max|deepest|shallowest|true depth|real depth|depth per mark|hold)(?= )")
 _STATES = re.compile(r"(?<= )(?:i|we|is|are|have|has|was|were|lies|she|they|draws|my|our)(?= )")

@@ -34,7 +34,7 @@ def settle_marks(reading: Reading) -> None:
         reading.put("marks_from", found.pop())
 
 
-_ABOUT_MARKS = (" mark", " tag", " knot", " ribbon", " paint", " ring", " leather", " strip", " counted", " band", " flag", " tie")
+_ABOUT_MARKS = (" mark", " tag", " knot", " ribbon", " paint", " ring", " leather", " strip", " counted", " band", " flag", " tie", " lead", " sewn", " stripe", " blob", " whipping", " cord")
 
 
 def _plain(line: str, phrase: str) -> bool:

@@ -74,7 +74,7 @@ def taken_by(question: Question, line: str) -> frozenset[str]:
     if "distance" in takes:
         extra.add("from_boat")
     if takes & {"tide_rise", "tide_fall"}:
-        extra |= {"at_high", "at_low", "height_now"}
+        extra |= {"at_high", "at_low", "height_now"} | ({"hw_height", "lw_height"} if "low_height" not in takes else set())
     return takes | extra
 
 
@@ -90,6 +90,7 @@ def take_quantities(reading: Reading, *, without: set[int]) -> None:
         _take(reading, role._replace(term=_THEIRS.get(role.term or "", role.term)) if role.mention.start in theirs else role, takes, parts)
 
 
+_NAMED_LENGTH = 5.5  # "I'm 70" is no length of a boat
 _THEIRS = {"rode_out": "other_rode_out", "boat_length": "other_boat_length", "chain": "other_rode_out"}
 # What a text says of a boat besides, whatever it asks; other terms that a question does not take need plainer words.
 _COMMON = frozenset(("boat_length", "beam", "draught", "wind", "current", "engine_power", "anchor_mass", "displacement", "propeller_diameter", "unwanted", "chain_size", "line_size", "depth"))
@@ -111,6 +112,8 @@ def _take(reading: Reading, role: Role, takes: frozenset[str], parts: frozenset[
         amount = role.mention.amount
         for end, value in ((amount.low, amount.value), (amount.high, amount.value_high)):
             reading.put(term, as_given(term=TERMS[term], mention=role.mention._replace(amount=Amount(amount.kind, end, end, amount.unit, value, value))))
+    elif role.fit == "bare" and term == "boat_length" and role.score < _NAMED_LENGTH:
+        reading.leave(role.mention, None)
     elif role.fit == "bare" and isinstance(reading.asked.get(term), Amount) and role.score < reading.sources.get(term, (0, 9.0))[1] - 1.0:
         reading.leave(role.mention, None)
     elif role.fit == "bare" and isinstance(reading.asked.get(term), Amount) and reading.asked[term].value != role.mention.amount.value:  # type: ignore[union-attr]

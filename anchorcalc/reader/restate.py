@@ -80,11 +80,14 @@ def _correction(tokens: list[Token], at: int) -> tuple[int, int]:
                 continue
             return 0, 0
         pair = (token.word, tokens[place + 1].word if place + 1 < len(tokens) else "")
-        if token.word in _STRONG or pair in _STRONG_PAIRS or (token.word in ("no", "not") and _is_no(tokens, place)):
+        if token.word in _STRONG or (pair in _STRONG_PAIRS and not (pair == ("make", "it") and tokens[place - 1].word in _WHO)) or (token.word in ("no", "not") and _is_no(tokens, place)):
             strong = place
         elif token.word in STOPS and place - at > 6:
             return 0, 0
     return 0, 0
+
+
+_WHO = frozenset("i we he she they mate skipper you".split())
 
 
 def _cut(tokens: list[Token], at: int, strong: int) -> int:
@@ -156,6 +159,8 @@ def _own(tokens: list[Token], dropped: list[Mention], *, others: bool) -> list[T
                 kept.append(token)
                 _elliptic(tokens, at + 1, buffer, kept)
             state = ""
+        if not state and token.word == "<date>" and any(word in ("now", "today", "tonight") for word in words[at:]):
+            state, since, buffer = "past", at, []
         if not state:
             state, since = _opening(words, at)
             state = "" if state == "other" and others else state
@@ -190,7 +195,7 @@ def _at(words: list[str], at: int, phrases: tuple[tuple[str, ...], ...]) -> bool
     return any(tuple(words[at : at + len(phrase)]) == phrase for phrase in phrases)
 
 
-_OPINIONS = frozenset("says said reckons makes thinks reads swears guesses claims tells".split())
+_OPINIONS = frozenset("says said reckons makes thinks reads swears guesses claims tells logged counted measured recorded estimates guessed thought insists maintains has it".split())
 
 
 def _opening(words: list[str], at: int) -> tuple[str, int]:

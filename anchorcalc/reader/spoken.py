@@ -6,7 +6,7 @@ from anchorcalc.reader.fits import with_unit
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.sentence import Token
 from anchorcalc.units.clock import Clock
-from anchorcalc.units.kinds import UNIT, Amount
+from anchorcalc.units.kinds import BEAUFORT_KNOTS, UNIT, Amount
 
 _PRODUCT = frozenset(("x", "×", "by"))
 _HALF_DAY = {"am": 0.0, "a": 0.0, "morning": 0.0, "pm": 43200.0, "p": 43200.0, "evening": 43200.0, "afternoon": 43200.0, "night": 43200.0}
@@ -42,7 +42,7 @@ def joined(tokens: list[Token]) -> list[Token]:
 
 
 def _made(tokens: list[Token], at: int) -> tuple[Token, int] | None:
-    return _o_clock(tokens, at) or _one_in(tokens, at) or _and_a_rest(tokens, at) or _part_of_a_cable(tokens, at) or _trade_cable(tokens, at) or _horses(tokens, at)
+    return _o_clock(tokens, at) or _one_in(tokens, at) or _and_a_rest(tokens, at) or _part_of_a_cable(tokens, at) or _trade_cable(tokens, at) or _horses(tokens, at) or _gale(tokens, at) or _and_a_half(tokens, at)
 
 
 def _tide_time(tokens: list[Token], at: int) -> Token:
@@ -231,6 +231,28 @@ def _trade_cable(tokens: list[Token], at: int) -> tuple[Token, int] | None:
     return tokens[at]._replace(word="<number>", mention=made), at + 1
 
 
+def _gale(tokens: list[Token], at: int) -> tuple[Token, int] | None:
+    """`gale 8` is force 8."""
+    value = _number(tokens, at)
+    if value is None or at == 0 or _word(tokens, at - 1) not in ("gale", "storm", "breeze") or not 1 <= value <= 11 or value % 1:
+        return None
+    low, high = BEAUFORT_KNOTS[int(value)]
+    knot = UNIT["kn"].factor
+    return _token(tokens, at, at + 1, "speed", Amount("speed", low * knot, high * knot, "kn", low, high, True), frozenset({"beaufort"})), at + 1
+
+
+def _and_a_half(tokens: list[Token], at: int) -> tuple[Token, int] | None:
+    """`a shackle and a half in the water`: no half inch."""
+    mention, rest = tokens[at].mention, tokens[at + 2].mention if at + 2 < len(tokens) else None
+    if mention is None or rest is None or mention.kind != "length" or _word(tokens, at + 1) != "and" or not isinstance(mention.amount, Amount):
+        return None
+    if not rest.text.lower().endswith("half in") or mention.amount.unit == "in":
+        return None
+    value = mention.amount.value + 0.5
+    tokens.insert(at + 3, Token("in", rest.end - 2, rest.end))
+    return _token(tokens, at, at + 3, "length", with_unit(Amount("number", 0.0, 0.0, "", value, value), unit=mention.amount.unit)), at + 3
+
+
 _CHAINS = frozenset(("chain", "rode", "line", "rope", "cable", "warp", "nylon"))
 
 
@@ -264,7 +286,9 @@ def _products(tokens: list[Token]) -> list[Token]:
         first, last = tokens[at].mention, tokens[at + 2].mention
         if tokens[at + 1].word not in _PRODUCT or first is None or last is None or not isinstance(first.amount, Amount) or not isinstance(last.amount, Amount):
             continue
-        if last.kind != "length" or first.kind not in ("number", "length"):
+        if first.kind == "length" and last.kind == "number" and first.amount.unit in UNIT and first.amount.value > last.amount.value > 1.0:
+            last = last._replace(amount=with_unit(last.amount, unit=first.amount.unit), kind="length")
+        if last.kind != "length" or first.kind not in ("number", "length") or not isinstance(last.amount, Amount):
             continue
         amount = with_unit(first.amount, unit=last.amount.unit) if first.kind == "number" and last.amount.unit in UNIT else first.amount
         for place, mention, value in ((at, first, amount), (at + 2, last, last.amount)):

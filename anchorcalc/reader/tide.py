@@ -46,6 +46,12 @@ def _heights(reading: Reading) -> None:
         now_used = False
         if charted is not None:
             reading.leave(charted, None)
+    for name, part in (("at_high", "hw_height"), ("at_low", "lw_height")):
+        height = parts.pop(part, None)
+        if height is not None and now is not None and not now_used and name not in parts:
+            parts[name] = height
+        elif height is not None:
+            _alone(reading, height, "tide_rise" if name == "at_high" else "tide_fall")
     base = now.amount if now is not None and not now_used else reading.asked.get("depth")
     for name, term, sign in (("at_high", "tide_rise", 1.0), ("at_low", "tide_fall", -1.0)):
         there = parts.pop(name, None)
@@ -61,6 +67,14 @@ def _heights(reading: Reading) -> None:
         reading.leave(there, None)
     if now is not None and not now_used:
         reading.leave(now, None)
+
+
+def _alone(reading: Reading, height: Mention, term: str) -> None:
+    """A height of high or low water alone is neither a rise nor a fall: that is asked for."""
+    reading.leave(height, "high_height" if term == "tide_rise" else "low_height")
+    reading.told.add(height.start)
+    if term in reading.question.inputs and term not in reading.asked and term not in reading.bare:
+        reading.open_terms[term] = TERMS[term].prompt
 
 
 def _put(reading: Reading, term: str, first: Mention, second: Mention, factor: float, what: str, sign: float = 1.0) -> None:

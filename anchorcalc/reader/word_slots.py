@@ -29,8 +29,10 @@ def _sayings() -> dict[str, list[tuple[tuple[str, ...], str, str]]]:
     for name, term in TERMS.items():
         if term.kind.name != WORD.name or name in _APART:
             continue
-        for word, sayings in (*((choice, (choice.replace("_", " "),)) for choice in term.choices if name not in ("bitter_end", "shackles")), *term.said_as):
+        for word, sayings in (*((choice, (("form motor" if choice == "motor" else choice.replace("_", " ")),)) for choice in term.choices if name not in ("bitter_end", "shackles")), *term.said_as):
             for saying in sayings:
+                if saying == "motor":
+                    continue  # an engine, more often than a boat
                 words = tuple(spelled(part) for part in saying.lower().replace("-", " - ").split())
                 found.setdefault(words[0], []).append((words, name, word))
     for held in found.values():
@@ -50,6 +52,20 @@ def words_said(*, tokens: tuple[Token, ...], takes: frozenset[str]) -> list[Word
                 taken[term] = at + len(said)
                 found.append(WordSaid(term, choice, at, at + len(said), not NEGATIONS & set(said) and _negated(words, at)))
     return found
+
+
+def corrected(found: list[WordSaid], tokens: tuple[Token, ...]) -> list[WordSaid]:
+    """Leave out a word that the text takes back for a later one: `G40? No, G43`."""
+    kept: list[WordSaid] = []
+    for one in found:
+        last = next((other for other in reversed(kept) if other.term == one.term), None)
+        if last is not None and not one.negated and {token.word for token in tokens[last.end : one.at]} & _TAKEN_BACK:
+            kept = [other for other in kept if other.term != one.term]
+        kept.append(one)
+    return kept
+
+
+_TAKEN_BACK = frozenset(("no", "sorry", "correction", "nope", "oops"))
 
 
 def _plain(token: Token) -> str:

@@ -40,7 +40,7 @@ PAST = (
     "the previous", "back then", "years ago", "in spring we", "had been", "two days ago", "the day before", "earlier it was", "before lunch", "the boat before", "old marks were",
 )
 NOW = (
-    "tonight", "today", "now", "this time", "this one", "here", "currently", "at the moment", "at present", "the new one", "this evening", "gear now", "these days", "this boat",
+    "tonight", "today", "now", "this time", "this one", "currently", "at the moment", "at present", "the new one", "this evening", "gear now", "these days", "this boat",
 )
 OTHERS = (
     "my mate", "mate boat", "my brother", "my cousin", "cousin", "the neighbours trust", "neighbours trust", "the charter boat had",
