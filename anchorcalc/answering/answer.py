@@ -16,9 +16,14 @@ from anchorcalc.units.clock import clock_text
 from anchorcalc.units.kinds import UNIT
 from anchorcalc.units.position import position_text
 from anchorcalc.units.quantity import Fix, Origin, Read, ReadClock, ReadFixes, ReadFlag, ReadLengths, ReadPosition, ReadQuantity, ReadWord
-from anchorcalc.units.shown import rounded_text, tidy, working_text
+from anchorcalc.units.shown import rounded_text, tidy, unit_of, working_text
 from anchorcalc.version import VERSION
 from anchorcalc.vocabulary import TERMS
+
+_OWN = {
+    system: frozenset({"", "mm", "in", *(unit.symbol for term in TERMS.values() if (unit := unit_of(kind=term.kind, system=system)))})
+    for system in ("us", "metric")
+}
 
 
 def answer(
@@ -64,7 +69,10 @@ def answer(
         headline=question.headline(SimpleNamespace(**told, **_beside(said, builder.shown)), {**values, **builder.worst} if corners else values),
         results=results,
         read=read_class(question)(**{name: _read(name, admitted, values) for name in admitted.taken if name in question.inputs}),
-        working=(*_working(question, admitted, SimpleNamespace(**said, **_beside(said, exact)), values, notes), *_elsewhere(builder, exact)),
+        working=(
+            *_working(question, admitted, SimpleNamespace(**_alike(said, admitted, values), **_beside(said, exact)), values, notes),
+            *_elsewhere(builder, exact),
+        ),
         cautions=(*cautions, *_warnings(question, everywhere)),
         sources=question.sources,
         version=VERSION,
@@ -75,6 +83,19 @@ def answer(
 def _beside(said: Mapping[str, str], results: Mapping[str, str]) -> dict[str, str]:
     """Return the texts of results; one with an input's name is called `<name>_answer`."""
     return {(f"{name}_answer" if name in said else name): text for name, text in results.items()}
+
+
+def _alike(said: dict[str, str], admitted: Admitted, values: Mapping[str, Any]) -> dict[str, str]:
+    """Return the inputs as texts, those in other units than the answer's in both, so that the sums can be followed."""
+    if {one.unit for one in admitted.taken.values()} <= _OWN[admitted.system]:
+        return said
+    texts = dict(said)
+    for name, one in admitted.taken.items():
+        kind = TERMS[name].kind
+        own = unit_of(kind=kind, system=admitted.system)
+        if one.unit and own is not None and own.symbol != one.unit and kind not in (kinds.SIZE, kinds.LENGTHS) and values[name] != 0.0:
+            texts[name] = f"{said[name]} ({working_text(value=float(values[name]) / own.factor, unit=own.symbol, kind=kind)})"
+    return texts
 
 
 def _elsewhere(builder: Builder, exact: Mapping[str, str]) -> Iterator[str]:

@@ -12,7 +12,7 @@ from typing import Any, NamedTuple
 
 from anchorcalc.errors import Code, Fault, fault
 from anchorcalc.units import clock, position, written
-from anchorcalc.units.kinds import CLOCK, FIXES, FLAG, LENGTHS, POSITION, RATIO, SLOPE, UNIT, WORD, Amount, symbols_of, units_spelled
+from anchorcalc.units.kinds import CLOCK, FIXES, FLAG, LENGTH, LENGTHS, POSITION, RATIO, SLOPE, UNIT, WORD, Amount, symbols_of, units_spelled
 from anchorcalc.units.pints import from_pint, is_pint
 from anchorcalc.units.quantity import Quantity
 from anchorcalc.units.shown import exact_text, tidy, working_text
@@ -55,7 +55,8 @@ def _read_text(term: Term, text: str) -> Taken | Fault:
         return reader(term, text)
     found = written.amount(text, kind=term.kind.name)
     if isinstance(found, written.Unread):
-        return fault(term.name, found.code, text, found.why, found.would_do or term.would_do)
+        lengths_would_do = found.code != "unreadable" or term.kind.name == LENGTH.name
+        return fault(term.name, found.code, text, found.why, (found.would_do if lengths_would_do else "") or term.would_do)
     return _from_amount(term, found, text)
 
 
@@ -270,8 +271,6 @@ def _list_of_lengths(term: Term, raw: Sequence[Any], given: Any) -> Taken | Faul
 def _one_of(term: Term) -> Term:
     """Return the term of one item of a list."""
     import msgspec
-
-    from anchorcalc.units.kinds import LENGTH
 
     return msgspec.structs.replace(term, kind=LENGTH)
 

@@ -33,6 +33,9 @@ def headline(s: Shown, v: Values) -> str:
         return f"Anchor in no less than {s.shallowest_depth} of water now."
     if v["aground"]:
         return f"She will touch at low water. Anchor in no less than {s.shallowest_depth} of water now."
+    if not at_least(v["depth"], v["shallowest_depth"]):
+        left = f"{s.under_keel_at_low_water} under the keel at low water, less than the {s.under_keel} wanted"
+        return f"Too shallow: {left}. Anchor in no less than {s.shallowest_depth} of water now."
     return f"{s.under_keel_at_low_water} under the keel at low water. Anchor in no less than {s.shallowest_depth} of water now."
 
 

@@ -58,6 +58,8 @@ def solve(
 def headline(s: Shown, v: Values) -> str:
     """Say clear or not, and by how much."""
     beyond = f" beyond the margin of {s.margin}" if v["margin"] > 0.0 else ""
+    if v["clear"] and s.clearance.startswith("0 "):
+        return f"She only just swings clear, with nothing to spare{beyond}."
     if v["clear"]:
         return f"She swings clear by {s.clearance}{beyond}."
     lacking = s.clearance.removeprefix("-")
