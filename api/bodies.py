@@ -66,6 +66,8 @@ def _object(body: bytes, *, name: str) -> dict[str, Any]:
         raise _unreadable(name, "is no JSON that can be read (nested too deep, or not UTF-8)", '{"depth": "12 ft"}') from error
     if not isinstance(given, dict):
         raise InputError([fault(name, "wrong_kind", given, "is no JSON object", '{"depth": "12 ft"}')])
+    if len(given) > MOST_PAIRS:
+        raise InputError([fault(name, "too_large", None, f"has more than {MOST_PAIRS} names", "the inputs of the question")])
     if len(_KEY.findall(body)) != len(given):
         _each_once(body)
     return given

@@ -82,8 +82,8 @@ def _wait(server: Server) -> None:
         if server.process.poll() is not None:
             raise RuntimeError(f"the server did not start: {server.log.read_text()}")
         try:
-            if httpx.get(f"{server.url}/health", timeout=2.0).is_success:
-                return
+            httpx.get(f"{server.url}/health", timeout=2.0)
+            return
         except httpx.TransportError:
             time.sleep(0.1)
     raise RuntimeError(f"the server did not answer: {server.log.read_text()}")

@@ -74,6 +74,11 @@ def test_a_body_that_is_no_object_is_a_fault(body: str, client: httpx.Client) ->
     assert [one["code"] for one in problem(client.post(ROUTE, content=body, headers=AS_JSON), 422)] == ["wrong_kind"]
 
 
+def test_a_body_of_very_many_names_is_refused_at_once(client: httpx.Client) -> None:
+    errors = problem(client.post(ROUTE, json={f"k{number}": 1 for number in range(3000)}), 422)
+    assert [(one["input"], one["code"]) for one in errors] == [("body", "too_large")]
+
+
 def test_null_is_no_value(client: httpx.Client) -> None:
     assert [(one["input"], one["code"]) for one in problem(client.post(ROUTE, json={"depth": "4 m", "chain": None}), 422)] == [
         ("chain", "wrong_kind")

@@ -16,7 +16,7 @@ from anchorcalc_api.negotiation import JSON, wishes
 from anchorcalc_api.options import Options, options_from_environment
 from anchorcalc_api.reply import PUBLIC, kept, tag_of, unkept
 
-FILLER = "x" * 2150  # with the rest about as long as the answers asked for beside it
+FILLER = "x" * 1775  # with the rest about as long as the answers asked for beside it
 _encode = msgspec.json.Encoder().encode
 
 
