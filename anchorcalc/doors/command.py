@@ -187,8 +187,10 @@ def draw_words(text: tuple[str, ...], as_json: bool, boat_file: str | None, unit
 @click.option("--strict", is_flag=True, help="Refuse columns that look like a misspelt term.")
 def fleet(name: str, source: str, target: str, boat_file: str | None, units: str | None, strict: bool) -> None:
     """Answer a question for every row of a table: .csv, .parquet or .jsonl, `-` for a pipe."""
-    from anchorcalc.doors.fleet_files import run_files
-
+    try:
+        from anchorcalc.doors.fleet_files import run_files
+    except ModuleNotFoundError as error:
+        raise click.ClickException(f"tables need {error.name}, which is not installed; pip install 'anchorcalc[fleet]' would do") from error
     sys.exit(run_files(question=name, source=source, target=target, boat=load_boat(boat_file) if boat_file else None, units=units, strict=strict))
 
 

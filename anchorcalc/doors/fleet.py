@@ -9,13 +9,17 @@ from typing import Any
 from anchorcalc.answering.gate import unknown_name
 from anchorcalc.catalogue import question as question_named
 from anchorcalc.declare import Question
-from anchorcalc.doors.fleet_frames import Table
-from anchorcalc.doors.fleet_headings import Headings, headings_of
-from anchorcalc.doors.fleet_results import Results
-from anchorcalc.doors.fleet_rows import Plan
 from anchorcalc.doors.python import checked_boat
 from anchorcalc.errors import InputError, TableError
 from anchorcalc.vocabulary import TERMS
+
+try:
+    from anchorcalc.doors.fleet_frames import Table
+    from anchorcalc.doors.fleet_headings import Headings, headings_of
+    from anchorcalc.doors.fleet_results import Results
+    from anchorcalc.doors.fleet_rows import Plan
+except ModuleNotFoundError as error:
+    raise ModuleNotFoundError(f"tables need {error.name}; pip install 'anchorcalc[fleet]' would do", name=error.name) from error
 
 BATCH = 65_536  # rows; a column of them stays in the cache of a core
 THREADS = min(os.cpu_count() or 1, 8)
@@ -59,7 +63,7 @@ def check_table(question: str, table: Any, *, boat: Mapping[str, Any] | None = N
     >>> fleet["rode_out [ft]"].round(6).tolist()
     [119.0, nan]
     >>> fleet["problem"][1]
-    "depth: '900 ft' must be 200 m or less (no small boat anchors by hand in more than 200 m); \\"12 ft\\" would do"
+    'depth: \\'900 ft\\' must be 200 m or less (no small boat anchors by hand in more than 200 m); "12 ft" would do'
     """
     asked = question_named(question)
     if type(table).__module__.split(".")[0].startswith("dask"):
