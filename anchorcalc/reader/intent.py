@@ -4,7 +4,7 @@ import re
 from functools import cache
 from typing import NamedTuple
 
-from anchorcalc.catalogue import catalogue
+from anchorcalc.catalogue import catalogue, names
 from anchorcalc.reader.patterns import Cue, cue, table
 from anchorcalc.reader.sentence import spelled
 
@@ -55,13 +55,50 @@ def second_question(line: str, weighed: list[Weighed]) -> int:
     return second.end()
 
 
+def telling_words(line: str) -> list[str]:
+    """Return the words of a line and each two in a row, as the table of telling words counts them."""
+    words = [word for word in line.split() if word not in _SIGNS]
+    return words + [f"{one} {other}" for one, other in zip(words, words[1:], strict=False)]
+
+
+_SIGNS = frozenset(". , ; : ? ! ( ) - – ~ = / & + × < > \" |".split())
+
+
+@cache
+def _telling() -> dict[str, tuple[tuple[str, float], ...]]:
+    """Return the questions that a word tells of, each with its weight."""
+    found: dict[str, list[tuple[str, float]]] = {}
+    known = set(names())
+    for name, by_weight in table("telling").items():
+        for weight, words in by_weight.items() if name in known else ():
+            for word in words.split(" | "):
+                found.setdefault(word, []).append((name, float(weight) / 10.0))
+    return {word: tuple(held) for word, held in found.items()}
+
+
+def _told(line: str) -> dict[str, float]:
+    """Return what the single words of a line tell of each question."""
+    telling, found = _telling(), {}
+    for word in set(telling_words(line)):
+        for name, weight in telling.get(word, ()):
+            found[name] = found.get(name, 0.0) + weight
+    return {name: min(weight, _TOLD_MOST) for name, weight in found.items()}
+
+
+_TOLD_MOST, _TOLD_ALONE = 8.0, 5.0
+
+
 def _weigh(line: str) -> list[Weighed]:
+    told = _told(line)
     words = frozenset(line.split())
     found: list[Weighed] = []
     for name, (asks, hints) in cues().items():
         one = _weighed(name, asks, hints, line, words)
-        if one is not None and one.weight >= _LEAST:
-            found.append(one)
+        more = told.get(name, 0.0)
+        if one is not None and one.weight + more >= _LEAST:
+            found.append(one._replace(weight=one.weight + more))
+        elif one is None and more >= _TOLD_ALONE:
+            found.append(Weighed(name, more, 0.0, len(line)))
     return sorted(found, key=lambda one: (-one.weight, one.question))
 
 

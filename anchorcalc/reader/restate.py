@@ -8,7 +8,7 @@ from anchorcalc.reader.spoken import joined
 from anchorcalc.reader.words import NOW, OTHERS, OURS, PAST, STOPS, TAKES_BACK
 from anchorcalc.units.kinds import Amount
 
-_STRONG = frozenset(("sorry", "correction", "meant", "wait", "oops", "scratch", "er", "nope", "actually"))
+_STRONG = frozenset(("sorry", "correction", "meant", "wait", "oops", "scratch", "er", "nope"))
 _STRONG_PAIRS = frozenset((("i", "mean"), ("make", "that"), ("make", "it"), ("call", "it"), ("call", "that"), ("hang", "on"), ("or", "rather"), ("no", "make")))
 _REACH = 7
 

@@ -31,7 +31,7 @@ def joined(tokens: list[Token]) -> list[Token]:
             continue
         _split(tokens, at)
         token = tokens[at]
-        made = _made(tokens, at) if token.mention is not None or token.word in ("half", "quarter") else None
+        made = _made(tokens, at) if token.mention is not None or token.word in ("half", "quarter") else _a_shackle(tokens, at)
         if made is None:
             found.append(token)
             at += 1
@@ -229,6 +229,22 @@ def _trade_cable(tokens: list[Token], at: int) -> tuple[Token, int] | None:
     made = Mention("number", Amount("number", value, value, "", value, value), mention.start, mention.end, mention.text, mention.flags | {"fraction"})
     tokens.insert(at + 1, Token("cable", mention.end, mention.end))
     return tokens[at]._replace(word="<number>", mention=made), at + 1
+
+
+def _a_shackle(tokens: list[Token], at: int) -> tuple[Token, int] | None:
+    """`a shackle and a half`, `a shackle out`, `each shackle`: a length of chain, not the thing."""
+    if tokens[at].word != "shackle" or at == 0:
+        return None
+    each = _word(tokens, at - 1) in ("each", "every", "per")
+    if not each and not (_word(tokens, at - 1) in ("a", "one") and _word(tokens, at + 1) in ("and", "out", "veered", "on", "of", "in")):
+        return None
+    rest = tokens[at + 2].mention if at + 2 < len(tokens) and _word(tokens, at + 1) == "and" else None
+    value, end = 1.0, at + 1
+    if rest is not None and rest.text.lower().startswith(("a half", "half")):
+        value, end = 1.5, at + 3
+        if rest.text.lower().endswith(" in"):
+            tokens.insert(end, Token("in", rest.end - 2, rest.end))
+    return _token(tokens, at, end, "length", with_unit(Amount("number", 0.0, 0.0, "", value, value), unit="shackle")), end
 
 
 def _gale(tokens: list[Token], at: int) -> tuple[Token, int] | None:

@@ -95,9 +95,9 @@ def is_never(reply: Any, never: Mapping[str, Any]) -> bool:
 
 def same(name: str, read: Any, expected: Any) -> bool:
     """Say whether a value read is the value expected."""
-    wanted = take(term=TERMS[name], raw=expected) if not (TERMS[name].kind.name == "flag" and isinstance(expected, str)) else None
-    if wanted is None:
-        return bool(read.value) == (expected == "yes")
+    if TERMS[name].kind.name == "flag":
+        return bool(read.value) == (expected in ("yes", True))
+    wanted = take(term=TERMS[name], raw=expected)
     if not isinstance(wanted, Taken):
         return False
     kind = TERMS[name].kind.name
