@@ -37,7 +37,7 @@ EXTREMES: dict[str, tuple[dict[str, Any], ...]] = {
         {"depth": "3..4 m", "tide_rise": "1..2 m"},
     ),
     "scope_now": ({"rode_out": "5.3 m", "depth": "4 m", "tide_rise": "5 m"}, {"rode_out": "1000 m", "depth": "60 m"}),
-    "deepest_anchorage": ({"rode_aboard": "8 m", "bow_height": "2 m"}, {"rode_aboard": "500 m", "scope": "3:1"}),
+    "deepest_anchorage": ({"rode_aboard": "8 m", "bow_height": "2 m"}, {"chain": "0 m", "line": "0 m"}, {"rode_aboard": "500 m", "scope": "3:1"}),
     "where_to_drop": ({"depth": "60 m", "rode_out": "62 m", "boat_length": "9 m"},),
     "line_angle": ({"scope": "1.2:1"}, {"angle": "2 deg"}, {"angle": "80 deg"}),
     "swing_radius": (
@@ -82,6 +82,7 @@ EXTREMES: dict[str, tuple[dict[str, Any], ...]] = {
     ),
     "mark_to_stop_at": (
         {"mark_interval": "10 m", "rode_out": "4 m"},
+        {"mark_interval": "1 mm", "rode_out": "900 m"},
         {"marks": "10,20,40 m", "rode_out": "55 m", "chain": "12 m"},
         {"mark_interval": "2 m", "rode_out": "151 m", "chain": "8 m", "marks_from": "chain_end"},
     ),

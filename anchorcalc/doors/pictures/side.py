@@ -88,7 +88,7 @@ def run_of(scene: Scene) -> tuple[list[Point], int]:
 
 def at_length(scene: Scene, along: float) -> Point:
     """Return where a point of the taut rode lies, so far from the anchor."""
-    part = along / scene.rode_out
+    part = along / scene.rode_out if scene.rode_out > 0.0 else 0.0
     return part * scene.reach, part * scene.height
 
 

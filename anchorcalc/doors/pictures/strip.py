@@ -7,7 +7,7 @@ from anchorcalc.doors.pictures import glyphs
 from anchorcalc.doors.pictures.scale import Scale, read, result, said, si
 from anchorcalc.doors.pictures.sheet import CHAIN, DANGER, DEEP, INK, LEFT, PAPER, RIGHT, ROPE, WATER, Sheet, num
 
-ROW, MOST_ROWS, ACROSS = 22.0, 18, 240.0
+ROW, MOST_ROWS, ACROSS, LAST = 22.0, 18, 240.0, 4
 
 
 def mark_to_stop_at(answer: Answer) -> Sheet:
@@ -16,18 +16,17 @@ def mark_to_stop_at(answer: Answer) -> Sheet:
     sheet = Sheet(headline=answer.headline, about=about)
     sheet.open(height=120.0)
     places, out = mark_places(answer), answer.results.rode_out.si
-    reached = sum(place <= out * (1.0 + 1e-9) for place in places)
-    beyond = places[reached] if reached < len(places) else out * 1.1
-    start = places[reached - 4] if reached > 4 else 0.0
+    reached = [place for number, place in places if number <= round(answer.results.mark.si)]
+    beyond = places[len(reached)][1] if len(reached) < len(places) else out * 1.1
+    start = reached[0] if len(reached) == LAST else 0.0
     across = Scale(LEFT + 28.0 - start * (per_metre := ACROSS / (beyond - start)), sheet.top + 62.0, per_metre)
     _rope(sheet, y=across.y(0.0), joint=across.x(min(si(read(answer, "chain")), out)), left=LEFT if start > 0.0 else across.x(0.0))
     if start == 0.0:
         glyphs.anchor(sheet, across.x(0.0), across.y(0.0))
     stop = round(si(result(answer, "stop_at")))
-    for number, place in enumerate(places[: reached + 1], start=1):
-        if place >= start:
-            _tab(sheet, across.x(place), across.y(0.0), number, stop=number == stop)
-    _letter_marks(sheet, across, answer, behind=places[reached - 1] if reached else start, beyond=beyond)
+    for number, place in places:
+        _tab(sheet, across.x(place), across.y(0.0), number, stop=number == stop)
+    _letter_marks(sheet, across, answer, behind=reached[-1] if reached else start, beyond=beyond)
     return sheet
 
 
@@ -53,13 +52,14 @@ def _notes(answer: Answer) -> list[str]:
     return [f"Stop at mark {stop.shown}{f': scope {scope.shown} there' if scope is not None else ''}.", counted]
 
 
-def mark_places(answer: Answer) -> list[float]:
-    """Return where the marks lie along the rode from the anchor, [m], up to the first that is beyond what is out."""
+def mark_places(answer: Answer) -> list[tuple[int, float]]:
+    """Return the last marks at the roller and the first beyond it: the number of each, and how far from the anchor it lies, [m]."""
     start = si(read(answer, "chain")) if answer.read.marks_from.value == "chain_end" else 0.0
+    count = round(answer.results.mark.si)
+    numbers = range(max(count - LAST + 1, 1), count + 2)
     if (marks := read(answer, "marks")) is not None:
-        return [start + one for one in marks.si]
-    interval, count = answer.read.mark_interval.si, round(answer.results.mark.si)
-    return [start + one * interval for one in range(1, count + 2)]
+        return [(number, start + marks.si[number - 1]) for number in numbers if number <= len(marks.si)]
+    return [(number, start + number * answer.read.mark_interval.si) for number in numbers]
 
 
 def _rope(sheet: Sheet, *, y: float, joint: float, left: float) -> None:
