@@ -4,7 +4,7 @@ from collections.abc import Callable, Iterator
 from contextlib import ExitStack
 
 import pytest
-from playwright.sync_api import Browser, Page, sync_playwright
+from playwright.sync_api import Browser, Page, expect, sync_playwright
 
 from anchorcalc_api.widget import integrity
 from examples.chandlery.shop import policy
@@ -20,6 +20,7 @@ addEventListener("securitypolicyviolation", (one) => refused.push(one.violatedDi
 for (const name of ["answer", "choose", "unanswered"]) addEventListener(name, (one) => events.push([name, one.detail]));
 """
 
+expect.set_options(timeout=15_000)  # a busy machine must not fail a test
 Opened = Callable[..., Page]
 
 
@@ -57,7 +58,7 @@ def opened(browser: Browser, api: Api) -> Iterator[Opened]:
             stack.callback(context.close)
             found = context.new_page()
             found.add_init_script(WATCH)
-            found.set_default_timeout(5000)
+            found.set_default_timeout(15_000)
             found.goto(address)
             found.wait_for_selector("anchor-counter .fields")
             return found
