@@ -83,7 +83,7 @@ class AnchorcalcError(Exception):
     ...     rode_to_let_out(depth="12", scoop="7:1")
     ... except AnchorcalcError as error:
     ...     [fault.code for fault in error.faults]
-    ['unknown_input', 'bare_number']
+    ['bare_number', 'unknown_input']
     """
 
     def __init__(self, faults: Iterable[Fault]) -> None:

@@ -70,9 +70,14 @@ def check_table(question: str, table: Any, *, boat: Mapping[str, Any] | None = N
         from anchorcalc.doors.fleet_dask import check_lazily
 
         return check_lazily(asked.name, table, boat=boat, units=units)
+    return checked(asked, table, boat=boat, units=units, threads=THREADS)
+
+
+def checked(asked: Question, table: Any, *, boat: Any, units: Any, threads: int) -> Any:
+    """Return a table of any kind but Dask's with its answers."""
     whole = Table(table)
     plan = plan_of(asked, whole.columns, boat=boat, units=units)
-    return whole.beside(answers_of(plan, whole))
+    return whole.beside(answers_of(plan, whole, threads=threads))
 
 
 def plan_of(question: Question, columns: Any, *, boat: Any, units: Any, strict: bool = False, comma: bool = False) -> Plan:
@@ -85,12 +90,12 @@ def plan_of(question: Question, columns: Any, *, boat: Any, units: Any, strict: 
     if strict and headings.near_misses:
         raise TableError(headings.near_misses)
     for one in headings.near_misses:
-        warnings.warn(str(one), stacklevel=3)
+        warnings.warn(str(one), stacklevel=4)
     return Plan(question, headings, boat=boat, units=units, comma=comma)
 
 
-def answers_of(plan: Plan, table: Table) -> list[Results]:
-    """Return the answers to all rows of a table, batch by batch, on all cores where there is more than one batch."""
+def answers_of(plan: Plan, table: Table, *, threads: int) -> list[Results]:
+    """Return the answers to all rows of a table, batch by batch, by so many threads where there is more than one batch."""
     columns = {name: table.column(heading.column) for name, heading in plan.headings.inputs.items()}
     starts = range(0, max(table.rows, 1), BATCH)
 
@@ -98,7 +103,7 @@ def answers_of(plan: Plan, table: Table) -> list[Results]:
         rows = min(BATCH, table.rows - start)
         return plan.answers({name: column[start : start + rows] for name, column in columns.items()}, rows)
 
-    if len(starts) == 1:
-        return [batch(0)]
-    with ThreadPoolExecutor(THREADS) as pool:
+    if len(starts) == 1 or threads == 1:
+        return [batch(start) for start in starts]
+    with ThreadPoolExecutor(threads) as pool:
         return list(pool.map(batch, starts))
