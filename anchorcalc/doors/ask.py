@@ -25,7 +25,7 @@ from anchorcalc.vocabulary import TERMS
 
 LONGEST = 20_000
 APART = 1.0  # the weight by which one question must lead
-SURE = 7.5  # weight of a pattern that names a question, whatever else the text holds
+SURE = 7.0  # weight of a pattern that names a question, whatever else the text holds
 _HEIGHTS = ("low_height", "high_height")
 _SOUNDER = frozenset(("reads_from", "draught", "transducer_depth"))
 

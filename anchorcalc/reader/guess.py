@@ -106,10 +106,16 @@ def loose(reading: Reading, *, known: Iterable[str]) -> list[tuple[Mention, list
     held = tuple(known)
     for mention, _ in reading.aside:
         if mention.start not in reading.told and mention.kind in MEASURED and not repeated(reading, mention):
-            options = open_for(reading, mention, known=held)
+            options = open_for(reading, mention, known=held) or _instead(reading, mention)
             if options:
                 found.append((mention, options))
     return found
+
+
+def _instead(reading: Reading, mention: Mention) -> list[str]:
+    """Return the inputs that were read and that a quantity could be meant for instead."""
+    found = [name for name in reading.asked if name in reading.question.inputs and TERMS[name].kind in _TERM_KINDS and fit(term=TERMS[name], mention=mention) == "yes"]
+    return [name for name in found if isinstance(mention.amount, Amount) and not TERMS[name].out_of_bounds(value=mention.amount.low)]
 
 
 def repeated(reading: Reading, mention: Mention) -> bool:

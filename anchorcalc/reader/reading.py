@@ -7,12 +7,12 @@ import msgspec
 from anchorcalc.cautions import Caution
 from anchorcalc.declare import Question
 from anchorcalc.reader.between import ALL_TERMS, BETWEEN
-from anchorcalc.reader.fits import as_given, clock_said
+from anchorcalc.reader.fits import as_given, clock_said, with_unit
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.neighbour import others_quantities
 from anchorcalc.reader.sentence import Sentence
 from anchorcalc.reader.slots import Role, roles
-from anchorcalc.units.kinds import RATIO, Amount
+from anchorcalc.units.kinds import UNIT, Amount
 from anchorcalc.vocabulary import TERMS
 
 
@@ -85,6 +85,7 @@ def take_quantities(reading: Reading, *, without: set[int]) -> None:
     found = gusts(roles(tokens=sentence.tokens, takes=parts, without=frozenset(without)), sentence)
     found = _products(_no_aliases(found), takes)
     found = _ratios(found, takes)
+    _parts_of_rode(reading, found, takes)
     theirs = others_quantities(sentence.tokens) if "other_rode_out" in takes else frozenset()
     for role in found:
         _take(reading, role._replace(term=_THEIRS.get(role.term or "", role.term)) if role.mention.start in theirs else role, takes, parts)
@@ -129,6 +130,23 @@ def _take(reading: Reading, role: Role, takes: frozenset[str], parts: frozenset[
         reading.bare.pop(term, None)
         reading.sources.setdefault(term, (role.mention.start, role.score))
         reading.put(term, as_given(term=TERMS[term], mention=role.mention))
+
+
+def _parts_of_rode(reading: Reading, found: list[Role], takes: frozenset[str]) -> None:
+    """Where only chain and rope are said, what is out is both together: `30 m of chain and 20 m of rope out`."""
+    whole = next((name for name in ("rode_out", "rode_aboard") if name in takes), None)
+    parts = {said: at for at, role in enumerate(found) for said in ("chain", "line") if said in (role.alias or role.term, ) and role.fit == "yes"}
+    if whole is None or len(parts) != 2 or "line" in takes or any(role.term == whole and not role.alias for role in found):
+        return
+    chain, line = (found[parts[name]].mention.amount for name in ("chain", "line"))
+    if not isinstance(chain, Amount) or not isinstance(line, Amount) or chain.unit != line.unit or chain.unit not in UNIT or chain.low != chain.high or line.low != line.high:
+        return
+    value = chain.value + line.value
+    reading.asked[whole] = with_unit(Amount("number", 0.0, 0.0, "", value, value), unit=chain.unit)
+    reading.notes.append(f"{chain.value:.12g} {chain.unit} of chain + {line.value:.12g} {line.unit} of line = {value:.12g} {chain.unit} of rode")
+    for name, at in parts.items():
+        found[at] = found[at]._replace(term=name if name in takes else None, alias="")
+        reading.told.add(found[at].mention.start)
 
 
 def _no_aliases(found: list[Role]) -> list[Role]:
@@ -180,8 +198,6 @@ def gusts(found: list[Role], sentence: Sentence) -> list[Role]:
         if at not in gusty:
             found[at] = role._replace(term=None)
         elif role.mention.kind == "number" and len(units) == 1 and isinstance(role.mention.amount, Amount):
-            from anchorcalc.reader.fits import with_unit
-
             found[at] = role._replace(term="wind", fit="yes", mention=role.mention._replace(kind="speed", amount=with_unit(role.mention.amount, unit=units.pop())))
         else:
             found[at] = role._replace(term="wind")
@@ -199,4 +215,4 @@ def _beside(sentence: Sentence, at: int, words: frozenset[str]) -> bool:
     return at + 1 < len(tokens) and tokens[at + 1].word in words and (at + 2 >= len(tokens) or tokens[at + 2].mention is None)
 
 
-__all__ = ["RATIO", "Reading", "gusts", "take_quantities", "taken_by"]
+__all__ = ["Reading", "gusts", "take_quantities", "taken_by"]

@@ -26,8 +26,8 @@ def _any(*phrases: str) -> re.Pattern[str]:
 
 REFUSALS: tuple[Refusal, ...] = (
     Refusal(_LAW, _any(
-        "legal", "legally", "illegal", "allowed", "permitted", "permit", "permission", "licen[cs]e", "law", "lawful", "fine \\?", "a fine", "fined", "rules", "regulations?", "right of way", "who has to move", "who pays",
-        "harbour master make", "lights must", "show a ball", "may we lie", "insurance pay", "forbidden", "police", "protected area", "what lights",
+        "legal", "legally", "illegal", "allowed", "permitted", "permit", "permission", "licen[cs]e", "law", "lawful", "a fine", "fined", "rules", "regulations?", "right of way", "who has to move", "who pays",
+        "harbour master make", "lights must", "show a ball", "black ball", "anchor ball", "day shape", "anchor light", "anchor lights", "may we lie", "insurance pay", "forbidden", "police", "protected area", "what lights",
     )),
     Refusal(_WEATHER, _any(
         "will it rain", "gale warning", "front come through", "how high will waves be", "how high will the waves be", "halo round the moon", "what (?:is |will )?(?:the )?wind (?:will be|be|going)", "what (?:is |will )?(?:the )?weather", "wind will be tomorrow",

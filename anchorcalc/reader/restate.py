@@ -23,7 +23,7 @@ def restated(sentence: Sentence) -> tuple[Sentence, list[Mention]]:
 def our_own(sentence: Sentence, *, others: bool) -> tuple[Sentence, list[Mention]]:
     """Return a text without what it tells of other days, and of other boats unless those count; and the quantities so dropped."""
     dropped: list[Mention] = []
-    tokens = _own(list(sentence.tokens), dropped, others=others)
+    tokens = _own(_not_minded(list(sentence.tokens), dropped), dropped, others=others)
     return Sentence(sentence.text, tuple(tokens)), dropped
 
 
@@ -125,6 +125,20 @@ def _denied(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
         else:
             kept.append(token)
     return kept
+
+
+def _not_minded(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
+    """Leave out the figures of a sentence that ends `never mind that`, or is followed by it."""
+    words = [token.word for token in tokens]
+    out: set[int] = set()
+    for at in range(1, len(words) - 1):
+        if words[at : at + 2] != ["never", "mind"] or (at + 2 < len(words) and words[at + 2] not in ("that", "it", "this", ".", ",", ";")):
+            continue
+        end = at - 1 if words[at - 1] in STOPS else at
+        start = max((place + 1 for place in range(end) if words[place] in STOPS), default=0)
+        out.update(range(start, end))
+    dropped.extend(tokens[at].mention for at in out if tokens[at].mention is not None)  # type: ignore[misc]
+    return [token for at, token in enumerate(tokens) if at not in out or token.mention is None]
 
 
 # --- other days, other boats --------------------------------------------------------------------------------------------------------

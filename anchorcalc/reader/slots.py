@@ -36,7 +36,7 @@ class Role(NamedTuple):
     score: float
     fit: Fit = "never"
     cue: tuple[int, int] = (-1, -1)
-    alias: bool = False
+    alias: str = ""
 
 
 Phrases = dict[str, list[tuple[tuple[str, ...], dict[str, float], dict[str, float]]]]
@@ -118,9 +118,9 @@ def candidates(*, tokens: tuple[Token, ...], at: int, starts: dict[int, list[Spo
     assert mention is not None
     best: dict[str, Role] = {}
     if mention.kind == "length" and mention.text.lower().endswith("foot"):
-        _keep(best, name="boat_length", alias=False, weight=5.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
+        _keep(best, name="boat_length", alias="", weight=5.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
     if "adjective" in mention.flags and mention.text.lower().rstrip("s").endswith("footer"):
-        _keep(best, name="boat_length", alias=False, weight=8.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
+        _keep(best, name="boat_length", alias="", weight=8.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
     for backward in (True, False):
         cost, place = 0.0, at
         for _ in range(STEPS):
@@ -128,7 +128,7 @@ def candidates(*, tokens: tuple[Token, ...], at: int, starts: dict[int, list[Spo
             for one in beside:
                 for said, weight in one.behind if backward else one.before:
                     name = _here(said, takes)
-                    _keep(best, name=name, alias=name != said, weight=weight, cost=cost, mention=mention, at=at, cue=(one.start, one.end), takes=takes)
+                    _keep(best, name=name, alias=said if name != said else "", weight=weight, cost=cost, mention=mention, at=at, cue=(one.start, one.end), takes=takes)
             place = place - 1 if backward else place + 1
             if not 0 <= place < len(tokens):
                 break
@@ -152,9 +152,9 @@ def _by_neighbours(best: dict[str, Role], *, tokens: tuple[Token, ...], at: int,
     words = [token.word for token in tokens[at + 1 : at + 4]]
     other = tokens[at + 2].mention if at + 2 < len(tokens) else None
     if is_size(mention) and at >= 2 and tokens[at - 1].word == "of" and tokens[at - 2].word == "<length>" and (not words or words[0] not in _ROPES):
-        _keep(best, name="chain_size", alias=False, weight=5.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
+        _keep(best, name="chain_size", alias="", weight=5.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
     if at >= 2 and tokens[at - 1].word == "is" and tokens[at - 2].word == "<number>":
-        _keep(best, name="boat_length", alias=False, weight=4.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
+        _keep(best, name="boat_length", alias="", weight=4.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
     if mention.kind != "length" or other is None or len(words) < 2:
         return
     found, weight = "", 0.0
@@ -165,7 +165,7 @@ def _by_neighbours(best: dict[str, Role], *, tokens: tuple[Token, ...], at: int,
     elif words[0] == "at" and other.kind == "clock":
         found, weight = "depth", 5.5
     if found:
-        _keep(best, name=_here(found, takes), alias=False, weight=weight, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
+        _keep(best, name=_here(found, takes), alias="", weight=weight, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
 
 
 _ROPES = frozenset(("rope", "line", "nylon", "warp", "three", "polyester", "twist", "braid", "plait", "chain", "links"))
@@ -184,7 +184,7 @@ _ROPE = frozenset(("chain", "line"))
 
 
 def _keep(
-    best: dict[str, Role], *, name: str, alias: bool, weight: float, cost: float, mention: Mention, at: int, cue: tuple[int, int], takes: frozenset[str],
+    best: dict[str, Role], *, name: str, alias: str, weight: float, cost: float, mention: Mention, at: int, cue: tuple[int, int], takes: frozenset[str],
 ) -> None:
     how = fit(term=ALL_TERMS[name], mention=mention)
     if how == "never" or (how == "no" and (name not in takes or cost > _TIGHT or weight < _PLAIN or any(name in takes for name in _OWN_KIND.get(mention.kind, ())))):
