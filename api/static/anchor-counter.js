@@ -6,7 +6,7 @@
    Attributes: api (base address of the server, else where this file came from), units (metric or us), counters (which to offer, such as
    "out buy"), action (words of a button under each answer). Words: the property `words`, or a child <script type="application/json">.
    Events, all bubbling: `answer` {question, inputs, answer}, `choose` the same when the button is pressed, `unanswered` {question, why}.
-   Looks: --counter-ink, -paper, -line, -accent, -on-accent, -danger, -font, -radius; ::part(field), (answer), (headline), (cautions). */
+   Looks: --counter-ink, -paper, -line, -accent, -on-accent, -danger, -font, -radius; ::part(field), (answer), (headline). Cautions can be reworded, not removed. */
 
 const WORDS = {
   title: "Anchoring: ask at the counter", what: "What do you want to know?", units: "Units", metric: "metres", us: "feet",
@@ -132,8 +132,8 @@ class AnswerView {
       ...[told && ["read", told], assumed && ["assumed", assumed], aside && ["aside", aside]].filter(Boolean)
         .map(([name, text]) => make("p", { className: name }, counter.word(name, { list: text }))),
       make("div", { className: "beside" },
-        make("div", { className: "cautions", part: "cautions", hidden: !answer.cautions.length }, make("h3", {}, counter.word("cautions")),
-          list(answer.cautions.map((one) => counter.words[`caution.${one.code}`] ?? one.text))),
+        make("div", { className: "cautions", hidden: !answer.cautions.length }, make("h3", {}, counter.word("cautions")),
+          list(answer.cautions.map((one) => counter.words[`caution.${one.code}`] || one.text))),
         picture),
       make("details", {}, make("summary", {}, counter.word("working")), list(answer.working), make("h3", {}, counter.word("sources")), list(answer.sources)),
     );

@@ -321,13 +321,14 @@ def test_a_strict_policy_refuses_nothing_of_it(opened: Opened) -> None:
 
 def test_the_page_gives_it_words_and_looks(opened: Opened) -> None:
     words = """<script type="application/json">{"title": "Ankern", "depth": "Wassertiefe <b>", "answer.rode_to_let_out": "Stecke {rode_out} Trosse.",
-        "caution.bow_pitch": "Der Bug steigt."}</script>"""
+        "caution.bow_pitch": "Der Bug steigt.", "caution.no_tide": ""}</script>"""
     page = opened(f"<anchor-counter>{words}</anchor-counter>")
     expect(page.locator("anchor-counter h2")).to_have_text("Ankern")
     expect(page.locator("label[for=depth]")).to_have_text("Wassertiefe <b>")
     page.fill("#depth", "4")
     expect(page.locator(HEADLINE)).to_have_text("Stecke 36.5 m Trosse.")
     expect(page.locator(".cautions")).to_contain_text("Der Bug steigt.")
+    expect(page.locator(".cautions")).to_contain_text("No tide was given")  # reworded, never removed
     page.evaluate("document.querySelector('anchor-counter').words = {title: 'Ancrer'}")
     expect(page.locator("anchor-counter h2")).to_have_text("Ancrer")
     expect(page.locator("#depth")).to_have_value("4")
