@@ -16,7 +16,7 @@ from anchorcalc.physics.codes import CORAL, GRASS, ROCK
 from anchorcalc.physics.geometry import line_angle
 from anchorcalc.physics.holding import has_holding_figure, holding_is_extrapolated, least_anchor_mass
 from anchorcalc.physics.sizing import anchor_mass_by_table, boat_is_outside_anchor_table
-from anchorcalc.vocabulary.anchor import ANCHOR_KIND, BOTTOM
+from anchorcalc.vocabulary.anchor import ANCHOR_KIND, ANCHOR_MASS, BOTTOM
 
 
 class AnchorSize(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
@@ -51,6 +51,8 @@ def headline(s: Shown, v: Values) -> str:
         return f"There is no figure for holding on {'weed' if bottom == 'grass' else bottom}, so none for the anchor; {table}."
     if not hasattr(s, "anchor_mass"):
         return f"No {kind} holds at scope {s.scope}: the pull is too steep. Let out more rode; {table}."
+    if v["anchor_mass"] > ANCHOR_MASS.most:
+        return f"No {kind} that can be worked aboard will do: holding in {bottom} at {s.scope} asks {s.mass_by_holding}. Take another kind."
     return f"Carry a {kind} of {s.anchor_mass} or more: holding in {bottom} at {s.scope} asks {s.mass_by_holding}, and {table}."
 
 

@@ -31,3 +31,10 @@ def test_a_fault_says_what_would_do_for_that_input(question: str, name: str, sai
     with pytest.raises(anchorcalc.AnchorcalcError) as caught:
         anchorcalc.answer(question, **given)
     assert next(fault for fault in caught.value.faults if fault.input == name).would_do == would_do
+
+
+def test_an_anchor_that_nobody_could_work_is_not_to_be_carried() -> None:
+    answer = anchorcalc.anchor_size(boat_length="12 m", wind="60 kn", anchor_kind="mushroom", bottom="mud")
+    assert answer.results.anchor_mass is not None
+    assert answer.results.anchor_mass.si > 1000.0
+    assert answer.headline.startswith("No mushroom that can be worked aboard will do")
