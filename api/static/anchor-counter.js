@@ -6,7 +6,8 @@
    Attributes: api (base address of the server, else where this file came from), units (metric or us), counters (which to offer, such as
    "out buy"), action (words of a button under each answer). Words: the property `words`, or a child <script type="application/json">.
    Events, all bubbling: `answer` {question, inputs, answer}, `choose` the same when the button is pressed, `unanswered` {question, why}.
-   Looks: --counter-ink, -paper, -line, -accent, -on-accent, -danger, -font, -radius; ::part(field), (answer), (headline). Cautions can be reworded, not removed. */
+   Looks: --counter-ink, -paper, -line, -accent, -on-accent, -danger, -font, -radius; ::part(field), (answer), (headline).
+   Cautions can be reworded, not removed. */
 
 const WORDS = {
   title: "Anchoring: ask at the counter", what: "What do you want to know?", units: "Units", metric: "metres", us: "feet",
@@ -227,7 +228,7 @@ class AnchorCounter extends HTMLElement {
     const shared = { id: name, name, required: must, "aria-describedby": `${name}-hint ${name}-error` }, kept = this.#typed.get(name) ?? "";
     const entry = CHOICES[name]
       ? make("select", shared, make("option", { value: "" }, this.word(must ? "choose" : "unsaid")), ...CHOICES[name].map((value) => make("option", { value }, this.word(value))))
-      : make("input", { ...shared, type: "text", autocomplete: "off", spellcheck: false, maxLength: 80 });
+      : make("input", { ...shared, type: "text", inputMode: unit && unit !== "kn" ? "decimal" : "text", autocomplete: "off", spellcheck: false, maxLength: 80 });
     entry.value = kept;
     entry.addEventListener("input", () => {
       this.#typed.set(name, entry.value.trim());
