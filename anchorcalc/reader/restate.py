@@ -209,7 +209,7 @@ def _at(words: list[str], at: int, phrases: tuple[tuple[str, ...], ...]) -> bool
     return any(tuple(words[at : at + len(phrase)]) == phrase for phrase in phrases)
 
 
-_OPINIONS = frozenset("says said reckons makes thinks reads swears guesses claims tells logged counted measured recorded estimates guessed thought insists maintains has it".split())
+_OPINIONS = frozenset("says said reckons makes thinks reads swears guesses claims tells logged counted measured recorded estimates guessed thought insists maintains".split())
 
 
 def _opening(words: list[str], at: int) -> tuple[str, int]:
