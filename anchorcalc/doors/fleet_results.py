@@ -140,7 +140,7 @@ class Results:
         column = self.columns[field.name]
         if not isinstance(column, Coded):
             unit = self.headings.units[field.name]
-            column.put(rows, value / unit.factor if unit is not None and unit.factor != 1.0 else value)
+            column.put(rows, value if field.kind is FLAG else tidied(value / unit.factor if unit is not None else np.asarray(value, dtype=float)))
         elif field.kind is CLOCK:
             column.put(rows, _clock_codes(column, np.broadcast_to(value, (count,)), rows, like))
         elif isinstance(value, str):
@@ -201,6 +201,12 @@ def _empty(field: Field, rows: int) -> Part:
     if field.many or field.kind is CLOCK or field.kind is WORD:
         return Coded(rows, texts=field.choices if not field.many else ())
     return Values(rows, flags=field.kind is FLAG)
+
+
+def tidied(values: Column) -> Column:
+    """Return numbers with the noise of their last two bits taken off, where a number of nine decimals lies that near: 140, not 140.00000000000003."""
+    near = np.rint(values * 1e9) / 1e9
+    return np.where(np.abs(near - values) <= 4.5e-16 * np.abs(values), near, values)
 
 
 def _at_worst(field: Field, value: Any, places: dict[str, Any], *, corners: int) -> Any:
