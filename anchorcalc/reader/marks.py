@@ -24,17 +24,17 @@ def settle_marks(reading: Reading) -> None:
     if "marks" not in takes and "mark_interval" not in takes:
         return
     _list(reading)
-    if "marks_from" not in takes or not any(word in reading.sentence.line for word in _ABOUT_MARKS):
+    if "marks_from" not in takes:
         return
     line = reading.sentence.line
     for article in _ARTICLES:
         line = line.replace(article, " ")
+    if _AT_THE_JOIN.search(line):
+        line += "from chain end "
     found = {word for word, phrases in _FROM.items() if any(_plain(line, phrase) for phrase in phrases)}
     if len(found) == 1:
         reading.put("marks_from", found.pop())
 
-
-_ABOUT_MARKS = (" mark", " tag", " knot", " ribbon", " paint", " ring", " leather", " strip", " counted", " band", " flag", " tie", " lead", " sewn", " stripe", " blob", " whipping", " cord")
 
 
 def _plain(line: str, phrase: str) -> bool:
@@ -87,6 +87,7 @@ def _slashed(reading: Reading) -> list[Mention]:
     return [Mention("length", with_unit(one, unit=unit), found.start(), found.end(), found[0]) for one in numbers]
 
 
+_AT_THE_JOIN = re.compile(r"(?<= )(?:where|from where|once|after) (?:it|rope|line|warp|nylon|chain) (?:meets|joins|begins|starts|stops|ends|is over|is spliced|is joined|runs out)(?= )")
 _STROKES = re.compile(r"(?<![\d/])\d{1,3}(?:/\d{1,3}){2,40}(?![\d/])")
 
 

@@ -95,7 +95,7 @@ _NAMED_LENGTH = 5.5  # "I'm 70" is no length of a boat
 _THEIRS = {"rode_out": "other_rode_out", "boat_length": "other_boat_length", "chain": "other_rode_out"}
 # What a text says of a boat besides, whatever it asks; other terms that a question does not take need plainer words.
 _COMMON = frozenset(("boat_length", "beam", "draught", "wind", "current", "engine_power", "anchor_mass", "displacement", "propeller_diameter", "unwanted", "chain_size", "line_size", "depth"))
-_COMMON_LEAST, _FOREIGN_LEAST, _BY_FORM = 2.0, 4.0, 9.0
+_COMMON_LEAST, _FOREIGN_LEAST, _BY_FORM = 2.0, 6.5, 9.0
 
 
 def _take(reading: Reading, role: Role, takes: frozenset[str], parts: frozenset[str]) -> None:

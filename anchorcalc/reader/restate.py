@@ -166,7 +166,7 @@ def _own(tokens: list[Token], dropped: list[Mention], *, others: bool) -> list[T
     buffer: list[Token] = []
     words = [token.word for token in tokens]
     for at, token in enumerate(tokens):
-        if state and at > since and (token.word in STOPS or _closes(words, at, state)):
+        if state and at > since and (token.word in STOPS or token.word == ")" or _closes(words, at, state)):
             if state == "other" and token.word in _MINE:
                 _elliptic(tokens, at, buffer, kept)
             elif state == "other" and at + 1 < len(tokens) and tokens[at + 1].word in _MINE:
@@ -178,6 +178,8 @@ def _own(tokens: list[Token], dropped: list[Mention], *, others: bool) -> list[T
         if not state:
             state, since = _opening(words, at)
             state = "" if state == "other" and others else state
+            if state == "past" and any(word in ("was", "had", "were") for word in words[max(0, at - 4) : at]):
+                _just_told(kept, dropped)
             buffer = []
         if state and token.mention is not None:
             dropped.append(token.mention)
@@ -186,6 +188,16 @@ def _own(tokens: list[Token], dropped: list[Mention], *, others: bool) -> list[T
         else:
             kept.append(token)
     return kept
+
+
+def _just_told(kept: list[Token], dropped: list[Mention]) -> None:
+    """`it was 14 ft last week`: the figure right before belongs to that day."""
+    for place in range(len(kept) - 1, max(-1, len(kept) - 4), -1):
+        mention = kept[place].mention
+        if mention is not None:
+            dropped.append(mention)
+            del kept[place]
+            return
 
 
 def _closes(words: list[str], at: int, state: str) -> bool:

@@ -164,4 +164,8 @@ def _asked_about(reading: Reading, tokens: tuple[Token, ...], used: set[int]) ->
             reading.put("at", clock_said(mention))
             used.add(at)
     if "at" not in reading.asked:
+        same = [at for at, token in enumerate(tokens) if token.word == "<clock>" and any(one.word in _NOW for one in tokens[max(0, at - 3) : at])]
+        if len(same) == 1 and (mention := tokens[same[0]].mention) is not None:
+            reading.put("at", clock_said(mention))
+    if "at" not in reading.asked:
         _spoken_hour(reading, tokens)
