@@ -40,12 +40,12 @@ def question_meant(sentence: Sentence, before: Before | None) -> tuple[Question 
 
 def fill_lone(reading: Reading, *, before: Before, known: Mapping[str, Any], boat: Mapping[str, Any] | None) -> None:
     """Let a lone quantity fill the first input that is missing, else replace the one earlier input that it can mean."""
-    _weakly_meant(reading, before=before)
+    weak = _weakly_meant(reading, before=before)
     loose = [mention for mention, term in reading.aside if term is None and mention.kind in _LOOSE]
     if len(loose) != 1 or reading.asked or reading.bare:
         return
     mention = loose[0]
-    name = _first_missing(reading.question, mention, before=before, boat=boat) or _only_earlier(reading.question, mention, known)
+    name = _first_missing(reading.question, mention, before=before, boat=boat) or _only_earlier(reading.question, mention, known) or weak
     if name is None:
         return
     reading.aside = [(one, term) for one, term in reading.aside if one is not mention]
@@ -55,15 +55,17 @@ def fill_lone(reading: Reading, *, before: Before, known: Mapping[str, Any], boa
         reading.asked[name] = mention.text if TERMS[name].kind is kinds.CLOCK else as_given(term=TERMS[name], mention=mention)
 
 
-def _weakly_meant(reading: Reading, *, before: Before) -> None:
-    """Take back what only a small word says of a lone quantity, where the exchange before knows no such input: `and for 60 m?`."""
+def _weakly_meant(reading: Reading, *, before: Before) -> str | None:
+    """Take back (and return) what only a small word says of a lone quantity, where the exchange before knows no such input: `and for 60 m?`."""
     if len(reading.asked) != 1 or reading.bare or len(reading.sources) != 1:
-        return
+        return None
     (name, (start, score)), = reading.sources.items()
     mention = next((token.mention for token in reading.sentence.tokens if token.start == start), None)
     if mention is not None and "another" not in mention.flags and name in reading.asked and name not in before.inputs and name not in before.missing and score <= _WEAK:
         del reading.asked[name]
         reading.leave(mention, None)
+        return name
+    return None
 
 
 _WEAK = 3.5
