@@ -4,7 +4,7 @@ import os
 import sys
 import tempfile
 import warnings
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from pathlib import Path
 from typing import Any, BinaryIO
@@ -34,11 +34,11 @@ def run_files(*, question: str, source: str, target: str, boat: Mapping[str, Any
             warnings.simplefilter("always")
             read = _source(stream, source, target)
             sink = _sink(file, _format(target) or _format_of(read), read)
-            show = _progress(source, stream)
-            for batch, results in answered(asked, read, boat=boat, units=units, strict=strict, to_json=isinstance(sink, JsonSink)):
-                sink.write(batch, results=len(results.named()))
-                tally.add(results)
-                show(results.rows)
+            with _progress(source, stream) as show:
+                for batch, results in answered(asked, read, boat=boat, units=units, strict=strict, to_json=isinstance(sink, JsonSink)):
+                    sink.write(batch, results=len(results.named()))
+                    tally.add(results)
+                    show(results.rows)
             sink.close()
     except KeyboardInterrupt:
         print("interrupted: nothing was written", file=sys.stderr)
@@ -144,12 +144,12 @@ def _umask() -> int:
     return mask
 
 
-def _progress(path: str, file: BinaryIO) -> Any:
-    """Return what shows the progress on a terminal: by bytes of a file, else by rows; nothing elsewhere."""
+@contextmanager
+def _progress(path: str, file: BinaryIO) -> Iterator[Callable[[int], Any]]:
+    """Show the progress on a terminal, by bytes of a file, else by rows; nothing elsewhere."""
     if not sys.stderr.isatty():
-        return lambda rows: None
-    size = Path(path).stat().st_size if path != "-" else 0
-    if not size or path.endswith(".parquet"):
-        return tqdm(unit=" rows", unit_scale=True, leave=False).update
-    bar = tqdm(total=size, unit="B", unit_scale=True, leave=False)
-    return lambda rows: bar.update(file.tell() - bar.n)
+        yield lambda rows: None
+        return
+    size = Path(path).stat().st_size if path != "-" and not path.endswith(".parquet") else 0
+    with tqdm(total=size or None, unit="B" if size else " rows", unit_scale=True, leave=False) as bar:
+        yield (lambda rows: bar.update(file.tell() - bar.n)) if size else bar.update

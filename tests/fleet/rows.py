@@ -74,7 +74,8 @@ def _number(number: float) -> str:
 def _si_of(one: Input, given: Any, rng: random.Random) -> float:
     taken = take(term=one.term, raw=given if given is not None else one.term.example)
     assert isinstance(taken, Taken), (one.name, given, taken)
-    return float(taken.low) * rng.choice((1.0, rng.uniform(0.4, 2.5)))
+    wild = rng.uniform(0.05, 8.0) if rng.random() < 0.1 else 1.0  # so that inputs contradict each other now and then
+    return float(taken.low) * rng.choice((1.0, rng.uniform(0.4, 2.5))) * wild
 
 
 def _text_of(one: Input, given: Any, rng: random.Random) -> Any:

@@ -3,9 +3,11 @@
 import csv
 import json
 import os
+import pty
 import signal
 import subprocess
 import sys
+import termios
 import time
 from pathlib import Path
 from typing import Any
@@ -231,6 +233,29 @@ def test_the_exit_code_says_how_it_went(tmp_path: Path, capsys: pytest.CaptureFi
     said = capsys.readouterr().err
     assert "warning: table: 'bow hight [m]' is no input, though it looks like one" in said
     assert rows_of(tmp_path / "out.csv")[0]["rode_out [m]"] == "42"
+
+
+def test_progress_is_shown_on_a_terminal_only(tmp_path: Path) -> None:
+    (tmp_path / "in.csv").write_text("depth [m]\n" + "4.5\n" * 300_000)
+    terminal, end = pty.openpty()
+    termios.tcsetwinsize(end, (24, 80))
+    command = [sys.executable, "-m", "anchorcalc", "fleet", "rode_to_let_out", str(tmp_path / "in.csv"), str(tmp_path / "out.csv")]
+    process = subprocess.Popen(command, stderr=end)
+    os.close(end)
+    said = b""
+    while part := _read(terminal):
+        said += part
+    os.close(terminal)
+    assert process.wait(timeout=20) == 0
+    assert b"%|" in said and b"B/s" in said
+    assert said.endswith(b"300000 rows: 300000 answered, 0 with a problem\r\n")
+
+
+def _read(terminal: int) -> bytes:
+    try:
+        return os.read(terminal, 4096)
+    except OSError:  # the other end is closed
+        return b""
 
 
 def test_memory_does_not_grow_with_the_file(tmp_path: Path) -> None:
