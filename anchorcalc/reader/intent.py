@@ -78,7 +78,8 @@ def _telling() -> dict[str, tuple[tuple[str, float], ...]]:
 
 def _told(line: str) -> dict[str, float]:
     """Return what the single words of a line tell of each question."""
-    telling, found = _telling(), {}
+    telling = _telling()
+    found: dict[str, float] = {}
     for word in set(telling_words(line)):
         for name, weight in telling.get(word, ()):
             found[name] = found.get(name, 0.0) + weight
