@@ -20,6 +20,7 @@ Column = np.ndarray[Any, np.dtype[Any]]
 ABSENT, GIVEN, FAULTY, RANGED = range(4)
 FORMS = ("plain", "naive", "offset")
 _LISTS = (LENGTHS, POSITION, FIXES)
+_UNKNOWN = object()
 _REMEMBERED = 50_000  # texts of a column
 _PLAIN_NUMBER = r"^[+-]?(\d+|\d+\.\d+|\.\d+)$"
 _BARE_RANGE = re.compile(r"\s*[\d.,]+\s*(?:to|or|and)\s*[\d.,]+\s*\Z", re.I)  # alone it might be a ratio
@@ -69,7 +70,17 @@ class Reader:
             return self._moments(values.cast(pa.timestamp("us", values.type.tz), safe=False))
         if pa.types.is_string(values.type) or pa.types.is_large_string(values.type) or pa.types.is_string_view(values.type):
             return self._texts(values.cast(pa.large_string()))
-        return self._objects(values.to_pylist())
+        if pa.types.is_null(values.type):
+            return Cells(state=ABSENT, low=np.zeros(len(values)), said=self._unsaid)
+        if pa.types.is_nested(values.type):
+            return self._objects(values.to_pylist())
+        coded = values.dictionary_encode()
+        found = [self.thing(value) for value in coded.dictionary.to_pylist()]
+        index = coded.indices.fill_null(-1).to_numpy(zero_copy_only=False)
+        return self._looked_up(found, index, lambda row: _said(self.thing(values[row].as_py())))
+
+    def _unsaid(self, row: int) -> Taken | Fault:
+        raise AssertionError(f"nothing stands in row {row} for {self.term.name}")
 
     # --- numbers under a heading with a unit ----------------------------------------------------------------------------------------
 
@@ -163,8 +174,9 @@ class Reader:
 
     def text(self, text: str) -> Taken | Fault | None:
         """Return one text as taken, or its fault; None for a blank one. A number without a unit takes the heading's."""
-        if text in self._remembered:
-            return self._remembered[text]
+        known = self._remembered.get(text, _UNKNOWN)
+        if known is not _UNKNOWN:
+            return known  # type: ignore[return-value]
         said = _DECIMAL_COMMA.sub(".", text) if self.comma else text
         found = take(term=self.term, raw=said) if said.strip() else None
         if isinstance(found, Fault) and self.unit is not None and (found.code == "bare_number" or _BARE_RANGE.match(said)):
