@@ -98,7 +98,9 @@ def given_in_body(body: bytes) -> dict[str, Any]:
 
 
 def only_json(scope: Scope) -> None:
-    """Refuse a body that is not said to be plain JSON."""
+    """Refuse a body that is not said to be plain JSON, and a query beside it: nothing that was given may be passed over unseen."""
+    if scope["query_string"]:
+        raise InputError([fault("query", "contradiction", None, "was given beside a body", "all of it in the body")])
     kind = b""
     for name, value in scope["headers"]:
         if name == b"content-type":

@@ -2,6 +2,7 @@
 
 from granian import Granian
 from granian.constants import Interfaces
+from granian.http import HTTP1Settings
 
 
 def serve(*, host: str, port: int, workers: int) -> None:
@@ -12,5 +13,8 @@ def serve(*, host: str, port: int, workers: int) -> None:
         port=port,
         interface=Interfaces.ASGI,
         workers=workers,
+        websockets=False,
+        http1_settings=HTTP1Settings(header_read_timeout=10_000),  # [ms]: slow clients do not hold a connection
+        workers_kill_timeout=30,  # [s]: nor do they hold up a stop
         log_access=False,  # the application writes its own log, without positions and texts
     ).serve()

@@ -66,7 +66,7 @@ def served(*, target: str = "anchorcalc_api:app", workers: int = 1, **options: s
         environment = os.environ | {f"ANCHORCALC_{name.upper()}": value for name, value in options.items()}
         command = [sys.executable, "-m", "granian", "--interface", "asgi", "--http", "1", "--no-ws", "--host", "127.0.0.1", "--port", str(port)]
         with log.open("wb") as out:
-            process = subprocess.Popen([*command, "--workers", str(workers), target], stdout=out, stderr=out, cwd=ROOT, env=environment)
+            process = subprocess.Popen([*command, "--workers", str(workers), "--workers-kill-timeout", "15", target], stdout=out, stderr=out, cwd=ROOT, env=environment)
         try:
             found = Server(f"http://127.0.0.1:{port}", port, process, log)
             _wait(found)
@@ -74,7 +74,7 @@ def served(*, target: str = "anchorcalc_api:app", workers: int = 1, **options: s
         finally:
             if process.poll() is None:
                 process.send_signal(signal.SIGTERM)
-            process.wait(timeout=20)
+            process.wait(timeout=40)
 
 
 def _wait(server: Server) -> None:

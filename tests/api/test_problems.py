@@ -79,6 +79,11 @@ def test_a_body_of_very_many_names_is_refused_at_once(client: httpx.Client) -> N
     assert [(one["input"], one["code"]) for one in errors] == [("body", "too_large")]
 
 
+def test_a_query_beside_a_body_is_not_passed_over(client: httpx.Client) -> None:
+    for path in (f"{ROUTE}?scope=5", "/v1/ask?units=us"):
+        assert [(one["input"], one["code"]) for one in problem(client.post(path, json={"depth": "4 m"}), 422)] == [("query", "contradiction")]
+
+
 def test_null_is_no_value(client: httpx.Client) -> None:
     assert [(one["input"], one["code"]) for one in problem(client.post(ROUTE, json={"depth": "4 m", "chain": None}), 422)] == [
         ("chain", "wrong_kind")
