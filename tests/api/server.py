@@ -65,8 +65,9 @@ def served(*, target: str = "anchorcalc_api:app", workers: int = 1, **options: s
         port = _free_port()
         environment = os.environ | {f"ANCHORCALC_{name.upper()}": value for name, value in options.items()}
         command = [sys.executable, "-m", "granian", "--interface", "asgi", "--http", "1", "--no-ws", "--host", "127.0.0.1", "--port", str(port)]
+        command += ["--workers", str(workers), "--workers-kill-timeout", "15", target]
         with log.open("wb") as out:
-            process = subprocess.Popen([*command, "--workers", str(workers), "--workers-kill-timeout", "15", target], stdout=out, stderr=out, cwd=ROOT, env=environment)
+            process = subprocess.Popen(command, stdout=out, stderr=out, cwd=ROOT, env=environment)
         try:
             found = Server(f"http://127.0.0.1:{port}", port, process, log)
             _wait(found)
