@@ -10,7 +10,7 @@ import msgspec
 import numpy as np
 
 from anchorcalc import cautions, sources
-from anchorcalc.declare import Asked, Factor, Force, May, Question, Shown, Speed, Values, down, told, warn
+from anchorcalc.declare import Asked, Factor, Force, May, Question, Shown, Speed, Values, down, require, told, warn
 from anchorcalc.derive import EXTRAPOLATED_LOAD, LOAD, LOAD_DOWN, PULL_ANGLE, usual_with
 from anchorcalc.physics.codes import CORAL, GRASS, MOTOR, ROCK
 from anchorcalc.physics.holding import has_holding_figure, holding_band, holding_is_extrapolated, share_of_flat_pull
@@ -101,6 +101,7 @@ QUESTION = Question(
         sources.HOLDING_LEAVES_OUT,
     ),
     derives=(PULL_ANGLE, usual_with("boat_form", "boat_length"), LOAD),
+    requires=(require("boat_length", lambda *, wind: np.greater_equal(wind, 0.0), unless=("load",)),),  # a wind alone pulls on nothing
     cautions=(
         warn(cautions.ROCK, lambda *, bottom: np.equal(bottom, ROCK)),
         warn(cautions.CORAL, lambda *, bottom: np.equal(bottom, CORAL)),

@@ -124,7 +124,10 @@ QUESTION = Question(
         usual_with("boat_form", "boat_length", "wind"),
         usual_with("current", "boat_length", "wind"),
     ),
-    requires=(require("chain_size", lambda *, chain: np.greater(chain, 0.0)),),
+    requires=(
+        require("chain_size", lambda *, chain: np.greater(chain, 0.0)),
+        require("boat_length", lambda *, wind: np.greater_equal(wind, 0.0)),
+    ),
     refuses=(
         refuse(
             "depth",

@@ -101,6 +101,12 @@ def said(name: str, **inputs: Any) -> set[str]:
     return {one.code for one in anchorcalc.answer(name, **inputs).cautions}
 
 
+def test_wind_without_a_boat_is_asked_about() -> None:
+    assert missing("holding", anchor_kind="plough", anchor_mass="16 kg", bottom="sand", wind="20 kn") == ["boat_length"]
+    assert missing("weigh_anchor", depth="6 m", anchor_mass="16 kg", wind="20 kn") == ["boat_length"]
+    assert results("holding", anchor_kind="plough", anchor_mass="16 kg", bottom="sand", wind="20 kn", load="1 kN").hold_margin is not None
+
+
 def test_chain_without_a_size_is_asked_about_and_no_chain_needs_none() -> None:
     assert missing("rode_for_flat_pull", depth="6 m", load="2 kN", chain="30 m", line_size="14 mm") == ["chain_size"]
     assert missing("weigh_anchor", depth="6 m", anchor_mass="16 kg", chain="30 m") == ["chain_size"]
