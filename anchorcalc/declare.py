@@ -292,13 +292,15 @@ class Question:
         self.pairs, self.requires = pairs, requires
         self.inputs = {one.name: one for one in self._inputs()}
         stood_in = {derivation.gives for derivation in derives if derivation.assumed}
-        self.assumable = tuple((name, f"{name}_assumed") for name, one in self.inputs.items() if one.term.usual is not None or name in stood_in)
         self.clocks = tuple(name for name, one in self.inputs.items() if one.term.kind is kinds.CLOCK)
         self.direct = tuple(name for name, one in self.inputs.items() if one.direct)
         self.fields = fields_of(results)
         named = set(self.inputs) | {field.name for field in self.fields} | {f"{name}_assumed" for name in self.inputs}
         named |= {"wind_beaufort"} if "wind" in self.inputs else set()
         self.cautions = tuple(rule for rule in (*COMMON_WARNINGS, *cautions) if set(rule.names) <= named)
+        asked_of = {name for rule in (*self.cautions, *refuses, *requires) for name in rule.names}
+        assumable = {name for name, one in self.inputs.items() if one.term.usual is not None} | stood_in
+        self.assumable = tuple((name, f"{name}_assumed") for name in self.inputs if name in assumable and f"{name}_assumed" in asked_of)
 
     def _inputs(self) -> Iterator[Input]:
         needs = {name: get_args(part.annotation)[1] for name, part in inspect.signature(self.solve).parameters.items()}

@@ -151,6 +151,9 @@ def _read(name: str, admitted: Admitted, values: Mapping[str, Any]) -> Read:
 
 def read_of(*, name: str, taken: Taken, origin: Origin, value: Any = None) -> Read:
     """Return a taken value as it stands in `read`; `value` is the end of a range that counts."""
+    if type(taken.low) is float and not taken.is_range:  # mostly
+        size = UNIT[taken.unit].factor if taken.unit else 1.0
+        return ReadQuantity(value=tidy(taken.low / size), unit=taken.unit, si=taken.low, shown=taken.text, origin=origin)
     kind = TERMS[name].kind
     if kind.name == kinds.WORD.name:
         return ReadWord(value=taken.text, shown=taken.text, origin=origin)

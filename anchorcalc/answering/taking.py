@@ -1,9 +1,9 @@
 """One value for one term, in any form that a door may bring, into SI: or the fault that it is."""
 
 import math
+import sys
 from collections.abc import Callable, Mapping, Sequence
 from datetime import datetime, time
-from decimal import Decimal
 from difflib import get_close_matches
 from functools import lru_cache
 from itertools import pairwise
@@ -53,7 +53,7 @@ def _read_text(term: Term, text: str) -> Taken | Fault:
     reader = _TEXT_READERS.get(term.kind.name)
     if reader is not None:
         return reader(term, text)
-    found = written.amount(text, kind=term.kind.name)
+    found = written.amount.__wrapped__(text, kind=term.kind.name)  # what is taken is kept by itself
     if isinstance(found, written.Unread):
         lengths_would_do = found.code != "unreadable" or term.kind.name == LENGTH.name
         return fault(term.name, found.code, text, found.why, (found.would_do if lengths_would_do else "") or term.would_do)
@@ -73,7 +73,7 @@ def _from_amount(term: Term, amount: Amount, given: Any) -> Taken | Fault:
     if amount.kind == "number" and term.kind.has_unit:
         return fault(term.name, "bare_number", given, "has no unit", term.would_do)
     low, high = amount.low, amount.high
-    if term.kind in (RATIO, SLOPE):
+    if term.kind is RATIO or term.kind is SLOPE:
         if amount.kind not in ("number", "ratio"):
             return _wrong_dimension(term, given, amount.kind)
         if term.kind is SLOPE:  # 1:20 and 0.05 are the same beach; so is 20, one down for twenty out
@@ -85,7 +85,7 @@ def _from_amount(term: Term, amount: Amount, given: Any) -> Taken | Fault:
 
 def bounded(*, term: Term, low: float, high: float, unit: str, given: Any, beaufort: bool = False) -> Taken | Fault:
     """Return two ends in SI as taken, where both are finite and within the term's bounds."""
-    for end in (low, high):
+    for end in (low, high) if low != high else (low,):
         if not math.isfinite(end):
             return fault(term.name, "not_finite", given, "is not a finite number", term.would_do)
         why = term.out_of_bounds(value=end)
@@ -120,7 +120,7 @@ def _number(raw: Any) -> float | None:
         return None
     if isinstance(raw, int | float):
         return float(raw) if abs(raw) < 1e300 or isinstance(raw, float) else math.inf
-    if isinstance(raw, Real | Decimal) or (hasattr(raw, "dtype") and getattr(raw, "ndim", 1) == 0 and raw.dtype.kind in "fiu"):
+    if isinstance(raw, Real) or ("decimal" in sys.modules and isinstance(raw, sys.modules["decimal"].Decimal)) or (hasattr(raw, "dtype") and getattr(raw, "ndim", 1) == 0 and raw.dtype.kind in "fiu"):
         try:
             return float(raw)
         except (OverflowError, ValueError):  # a fraction beyond all floats, a signalling nan
