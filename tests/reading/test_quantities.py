@@ -137,9 +137,9 @@ def test_any_text_is_read_without_failing_in_order_and_without_overlap(text: str
 def test_time_grows_with_length_only(piece: str) -> None:
     def seconds(count: int) -> float:
         text = piece * count
-        began = time.perf_counter()
+        began = time.process_time()  # of this process alone, however busy the machine is
         mentions(text)
-        return time.perf_counter() - began
+        return time.process_time() - began
 
-    short = min(seconds(500) for _ in range(3))
-    assert min(seconds(4000) for _ in range(2)) < 8 * short * 5 + 0.02  # eight times the text, five times the margin; a square would be 64
+    short = min(seconds(500) for _ in range(5))
+    assert min(seconds(4000) for _ in range(4)) < 8 * short * 5 + 0.02  # eight times the text, five times the margin; a square would be 64
