@@ -18,7 +18,7 @@ CALLS, ROUNDS = 300, 9
 LEAST_CALL_RATIO, LEAST_NEW_RATIO, MOST_IMPORT_RATIO = 5.0, 4.0, 1.25
 
 
-def inputs(number: int) -> dict[str, str]:
+def inputs(number: int) -> dict[str, Any]:
     """Five texts that were not given before."""
     part = number * 1e-6
     return {
@@ -38,7 +38,7 @@ def by_pint(registry: Any, given: dict[str, str]) -> Any:
     return rode, height, aboard >= rode, (aboard / height).to("")
 
 
-def seconds_a_call(calls: dict[str, Callable[[dict[str, str]], Any]]) -> dict[str, float]:
+def seconds_a_call(calls: dict[str, Callable[[dict[str, Any]], Any]]) -> dict[str, float]:
     """Least processor time of one call of each, over rounds in turn, each with texts of its own."""
     least = dict.fromkeys(calls, float("inf"))
     for turn in range(ROUNDS):
