@@ -4,13 +4,23 @@
 
 Serving
 -------
-`granian --interface asgi --workers 2 anchorcalc_api:app`, or `anchorcalc serve`. Workers share nothing: any number will do, one a core is
-enough. A rate limit counts in each worker. On SIGTERM requests in flight are finished.
+`anchorcalc serve --host 127.0.0.1 --port 8000 --workers 2`, or any ASGI server: `granian --interface asgi --workers 2 anchorcalc_api:app`.
+Workers share nothing: one a core is enough. On SIGTERM requests in flight are finished; what has not ended after 30 s is broken off. Behind
+a proxy let the proxy end TLS, send `Strict-Transport-Security`, and limit rates: a client is known here by its address.
 
 Options
 -------
-See `anchorcalc_api.options.Options`; each is a keyword of `create_app` and an environment variable (`rate_per_minute=600` is
-`ANCHORCALC_RATE_PER_MINUTE=600`).
+Each is a keyword of `create_app` and an environment variable (`rate_per_minute=600` is `ANCHORCALC_RATE_PER_MINUTE=600`):
+
+- `cors_origins` (all): who may read answers from a web page, never with credentials; separated by commas in the environment; empty: nobody.
+- `docs` (true): serve `/docs`.
+- `access_log` (false): a line of JSON a request to standard output: id, method, route, status, time, client; never a query or body.
+- `metrics` (false): serve `/metrics` for Prometheus (needs `anchorcalc[metrics]`; with several workers set PROMETHEUS_MULTIPROC_DIR).
+- `rate_per_minute` (0: no limit): requests a client and minute, counted in each worker; beyond it 429 with `Retry-After`.
+- `most_query` (8192), `most_headers` (16384), `most_body` (65536), `most_fixes_body` (2 MiB, where a question takes fixes): limits in bytes.
+- `body_seconds` (20): the time in which a body must have arrived.
+
+`anchorcalc_api.options.Options` has them all, those for tables too.
 
 Mounting
 --------
