@@ -245,7 +245,12 @@ def test_every_figure_outside_its_table_says_so() -> None:
         assert "extrapolated" in {one.code for one in anchorcalc.answer(name, **inputs).cautions}, name
     inside: list[tuple[str, dict[str, Any]]] = [
         ("wind_load", {"boat_length": "30 ft", "wind": "20 kn"}),
-        ("chain_and_line", {"load": "1 kN", "chain_size": "8 mm"}),
+        ("setting_pull", {"boat_length": "30 ft", "pull": "200 N"}),
+        ("holding", {"anchor_kind": "pivoting_fluke", "anchor_mass": "110 lb", "bottom": "sand"}),
+        ("chain_and_line", {"load": "1 kN", "chain_size": "8 mm", "line_size": "14 mm"}),
+        ("weigh_anchor", {"depth": "5 m", "anchor_mass": "16 kg", "chain": "10 m", "chain_size": "8 mm"}),
+        ("weigh_anchor", {"depth": "5 m", "anchor_mass": "16 kg", "chain": "0 m", "chain_size": "20 mm"}),
+        ("tackle_check", {"boat_length": "9 m", "chain_size": "8 mm", "line_size": "14 mm"}),
     ]
     for name, inputs in inside:
         assert "extrapolated" not in {one.code for one in anchorcalc.answer(name, **inputs).cautions}, name
