@@ -221,8 +221,10 @@ class Reader:
             return take(term=self.term, raw=values[row].as_py())
 
         low = values.cast(pa.int64()).fill_null(0).to_numpy(zero_copy_only=False) / 1e6
-        early, late = -2208988800.0, 7289654400.0  # the years 1900 and 2200 end here
+        early, late = -2208988800.0, 7289654400.0  # the beginnings of 1900 and of 2201
         state = np.where((low >= early) & (low < late), GIVEN, FAULTY).astype(np.int8)
+        for row in np.flatnonzero(state == FAULTY).tolist():  # near the ends the zone decides
+            state[row] = GIVEN if isinstance(said(row), Taken) else FAULTY
         if values.null_count:
             state[values.is_null().to_numpy(zero_copy_only=False)] = ABSENT
         return Cells(state=state, low=low, said=said, key=FORMS.index("offset" if values.type.tz else "naive"))
