@@ -111,6 +111,24 @@ def test_what_will_not_do_is_refused_before_the_answer_starts(
     assert response.headers["content-type"] == "application/problem+json"
 
 
+@pytest.mark.parametrize(
+    ("head", "row", "status", "code"),
+    [
+        (b"depth [parsec]\n", b"4.123" + b" " * 100 + b"\n", 422, "unknown_unit"),
+        (b"depth [m]\n", b"\xff" * 100 + b"\n", 400, "unreadable"),
+        (b"depth [m],x\n", b"4.123," + b"x" * 100 + b"\n", 200, ""),
+    ],
+)
+def test_a_large_table_is_checked_and_answered_alike(client: httpx.Client, head: bytes, row: bytes, status: int, code: str) -> None:
+    body = head + row * (70_000 // len(row))
+    response = _asked(client, body, "text/csv")
+    assert response.status_code == status
+    if code:
+        assert response.json()["errors"][0]["code"] == code
+    else:
+        assert response.content.count(b"\n") == body.count(b"\n")
+
+
 def test_another_form_than_the_table_s_own_is_not_given(client: httpx.Client) -> None:
     assert _asked(client, CSV, "text/csv", Accept="application/json").status_code == 406
     assert _asked(client, CSV, "text/csv", Accept="text/*").status_code == 200
