@@ -8,8 +8,8 @@ from typing import Annotated, Any
 
 import msgspec
 
-from anchorcalc import cautions, sources
-from anchorcalc.declare import Angle, May, Question, Ratio, Shown, Values, down, up, warn
+from anchorcalc import sources
+from anchorcalc.declare import Angle, May, Question, Ratio, Shown, Values, down, up
 from anchorcalc.physics.geometry import line_angle, scope_at_angle
 
 
@@ -47,7 +47,6 @@ QUESTION = Question(
     working=working,
     sources=(sources.SINE_RULE,),
     one_of=(("angle",), ("scope",)),
-    cautions=(warn(cautions.STRETCH),),
     asks=("what angle does the line make", "angle of the rode", "what scope is that angle", "scope from the angle of the line"),
     examples=({"angle": "10 deg"}, {"scope": "5:1"}),
     moves={"scope": "-angle", "angle": "-scope"},

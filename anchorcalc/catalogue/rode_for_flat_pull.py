@@ -118,7 +118,7 @@ QUESTION = Question(
         *EXTRAPOLATED_LOAD,
         warn(cautions.SEAS_AND_SNATCH),
         warn(cautions.BOW_PITCH),
-        warn(cautions.STRETCH),
+        warn(cautions.STRETCH, lambda *, rode_out, chain: rode_out > chain),
         warn(cautions.DEPTH_AT_BOAT_NOT_ANCHOR),
     ),
     asks=(
