@@ -205,8 +205,10 @@ def _empty(field: Field, rows: int) -> Part:
 
 def tidied(values: Column) -> Column:
     """Return numbers with the noise of their last two bits taken off, where a number of nine decimals lies that near: 140, not 140.00000000000003."""
-    near = np.rint(values * 1e9) / 1e9
-    return np.where(np.abs(near - values) <= 4.5e-16 * np.abs(values), near, values)
+    near: Column = values * 1e9
+    near = np.divide(np.rint(near, out=near), 1e9, out=near) if near.ndim else np.rint(near) / 1e9
+    off = np.abs(near - values)
+    return np.where(off > 4.5e-16 * np.abs(values), values, near)
 
 
 def _at_worst(field: Field, value: Any, places: dict[str, Any], *, corners: int) -> Any:

@@ -105,12 +105,13 @@ def catenary(rows: int) -> None:
     height_part = {"depth [m]": rng.uniform(2, 25, rows), "bow_height [m]": rng.uniform(0.5, 2, rows)}
     height = height_part["depth [m]"] + height_part["bow_height [m]"]
     rode_out, load, chain = height * rng.uniform(2, 10, rows), 10.0 ** rng.uniform(2, 4.3, rows), rng.uniform(5, 30, rows)
-    sizes = {"chain_size [mm]": np.full(rows, 8.0), "line_size [mm]": np.full(rows, 14.0)}
+    chain_size, line_size = np.full(rows, 0.008), np.full(rows, 0.014)
+    sizes = {"chain_size [m]": chain_size, "line_size [m]": line_size}
     table = {**height_part, "rode_out [m]": rode_out, "load [N]": load, "chain [m]": chain, **sizes}
     material = TERMS["line_material"].code("nylon_3_strand")
 
     def kernel() -> None:
-        chain_weight, line_weight = rode_weights(chain_size=0.008, line_size=0.014, line_material=material)
+        chain_weight, line_weight = rode_weights(chain_size=chain_size, line_size=line_size, line_material=material)
         rode_shape(rode_out=rode_out, chain=chain, height=height, load=load, chain_weight=chain_weight, line_weight=line_weight)
 
     alone, ours = best(kernel, partial(check_table, "pull_at_anchor", table), times=5)
