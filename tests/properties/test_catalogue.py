@@ -331,3 +331,30 @@ def test_more_tide_never_asks_for_less_rode(data: st.DataObject) -> None:
     rodes = [solved(question, as_given(question, {**raw, "tide_rise": rise})) for rise in rises]
     lengths = [one["rode_out"] for one in rodes if one is not None]
     assert lengths == sorted(lengths)
+
+
+# --- the safe sides that are promised -----------------------------------------------------------------------------------------------
+
+UP = """rode_out total_height line_out past stop_at rode_by_rule rode_of_chain rode_aboard rode_to_use rode_at_high_water rode_asked bow_rode
+swing_radius bow_radius other_swing_radius area reach room_needed ahead_of_spot stern_lies_at stern_distance anchor_distance
+shallowest_depth pull_angle angle load_standard load_steady load_each bow_tension hanging_load hauling_load windlass_pull anchor_mass
+mass_by_holding mass_by_table anchor_mass_asked chain_asked tide_rise tide_fall farthest outside drift_speed"""
+DOWN = """longest_rode scope scope_there scope_possible scope_at_high_water scope_got deepest_depth deepest_at_high_water clearance
+clearance_same_wind under_keel_at_low_water water_at_stern holding_low holding_high hold_margin strength_ratio working_load pull
+wind_equivalent drags_at_wind chain_lying watch_radius time_left veer_by mark to_next"""
+NEAR = "height by_twelfths depth drift_bearing size size_metric size_inch chain_size_asked line_size_asked"
+WORSE_IF_SO = "too_steep dragging aground let_go_now slack veer verdict"
+WORSE_IF_NOT = "enough possible fits clear passes by_hand figure"
+SIDES = {name: way for names, way in ((UP, "up"), (DOWN, "down"), (NEAR, "near")) for name in names.split()}
+AT_A_MARK = ("mark_plan", "rode_out")  # what is out with a mark at the roller, not what to let out
+
+
+@QUESTIONS
+def test_every_result_is_rounded_to_the_side_that_is_promised(question: Question) -> None:
+    for field in [inner for outer in question.fields for inner in (outer, *outer.fields)]:
+        if field.side.way == "told":
+            wanted = {**dict.fromkeys(WORSE_IF_SO.split(), "greatest"), **dict.fromkeys(WORSE_IF_NOT.split(), "least")}.get(field.name)
+            assert wanted in (None, field.side.worst), field.name
+            assert wanted is not None or field.kind not in (kinds.FLAG,) or field.name == "rising", field.name
+        else:
+            assert field.side.way == ("down" if (question.name, field.name) == AT_A_MARK else SIDES[field.name]), field.name
