@@ -96,6 +96,13 @@ def test_hauling_load_needs_boat_and_wind() -> None:
     assert hauled.windlass_pull.si > hauled.hauling_load.si
 
 
+def test_light_anchor_is_no_work_for_hands_where_the_boat_is_hard_to_bring_up_to_it() -> None:
+    place: dict[str, Any] = {"depth": "5 m", "anchor_mass": "10 kg", "chain": "0 m"}
+    alone, in_a_blow = results("weigh_anchor", **place), results("weigh_anchor", **place, boat_length="9.5 m", wind="25 kn")
+    assert (alone.by_hand, in_a_blow.by_hand) == (True, False)
+    assert in_a_blow.windlass_pull.si == pytest.approx(1.5 * in_a_blow.hauling_load.si / 0.7, rel=1e-12)
+
+
 def said(name: str, **inputs: Any) -> set[str]:
     """The codes of the cautions of an answer."""
     return {one.code for one in anchorcalc.answer(name, **inputs).cautions}
