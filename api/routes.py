@@ -67,33 +67,46 @@ def answered(question: Question, given: dict[str, Any]) -> Answer:
 
 
 def _question_handlers(question: Question, options: Options) -> list[HTTPRouteHandler]:
-    name, picture, path = question.name, has_picture(question.name), path_of(question.name)
-    places = tuple(one.name for one in question.inputs.values() if one.term.kind in (POSITION, FIXES))
-    most = options.most_fixes_body if any(one.term.kind is FIXES for one in question.inputs.values()) else options.most_body
+    path, picture = path_of(question.name), has_picture(question.name)
+    by_url = _by_url(question)
 
-    def by_url(request: Request[Any, Any, Any], media: str, wish: Wishes) -> ASGIApp:
-        query = request.scope["query_string"]
-        form = _FORMS[media]
+    @route(path, http_method=["GET", "HEAD"], sync_to_thread=False)
+    def by_query(request: Request[Any, Any, Any]) -> ASGIApp:
+        wish = wishes(request.scope)
+        return by_url(request.scope["query_string"], wanted(wish, picture=picture), wish)
+
+    @route(f"{path}.svg", http_method=["GET", "HEAD"], sync_to_thread=False)
+    def by_picture(request: Request[Any, Any, Any]) -> ASGIApp:
+        return by_url(request.scope["query_string"], SVG, wishes(request.scope))
+
+    pictures = [options_handler(f"{path}.svg", "GET", "HEAD"), by_picture] if picture else []
+    return [options_handler(path, "GET", "HEAD", "POST"), by_query, _by_body(question, options), *pictures]
+
+
+def _by_url(question: Question) -> Callable[[bytes, str, Wishes], ASGIApp]:
+    """Return what answers a question by its query, in a form that was settled."""
+    name = question.name
+    places = tuple(one.name for one in question.inputs.values() if one.term.kind in (POSITION, FIXES))
+
+    def by_url(query: bytes, media: str, wish: Wishes) -> ASGIApp:
         known = remembered(name=name, media=media, query=query) if wish.none_match else None
         unchanged = not_modified(known, wish) if known is not None else None
         if unchanged is not None:
             return unchanged
-        made = answered(question, given_in_query(query))
+        form, made = _FORMS[media], answered(question, given_in_query(query))
         body = form.write(made)
         tag = tag_of(body, keep=PRIVATE if any(getattr(made.read, place) is not None for place in places) else PUBLIC)
         remember(tag, name=name, media=media, query=query)
         return kept(body, tag, wish, media=form.media, policy=form.policy)
 
-    @route(path, http_method=["GET", "HEAD"], sync_to_thread=False)
-    def by_query(request: Request[Any, Any, Any]) -> ASGIApp:
-        wish = wishes(request.scope)
-        return by_url(request, wanted(wish, picture=picture), wish)
+    return by_url
 
-    @route(f"{path}.svg", http_method=["GET", "HEAD"], sync_to_thread=False)
-    def by_picture(request: Request[Any, Any, Any]) -> ASGIApp:
-        return by_url(request, SVG, wishes(request.scope))
 
-    @route(path, http_method="POST", status_code=200)
+def _by_body(question: Question, options: Options) -> HTTPRouteHandler:
+    picture = has_picture(question.name)
+    most = options.most_fixes_body if any(one.term.kind is FIXES for one in question.inputs.values()) else options.most_body
+
+    @route(path_of(question.name), http_method="POST", status_code=200)
     async def by_body(request: Request[Any, Any, Any]) -> ASGIApp:
         wish = wishes(request.scope)
         form = _FORMS[wanted(wish, picture=picture)]
@@ -106,8 +119,7 @@ def _question_handlers(question: Question, options: Options) -> list[HTTPRouteHa
         made = await asyncio.to_thread(written) if len(body) > LARGE else written()
         return unkept(made, wish, media=form.media, policy=form.policy)
 
-    pictures = [options_handler(f"{path}.svg", "GET", "HEAD"), by_picture] if picture else []
-    return [options_handler(path, "GET", "HEAD", "POST"), by_query, by_body, *pictures]
+    return by_body
 
 
 # --- the catalogue ------------------------------------------------------------------------------------------------------------------

@@ -14,10 +14,11 @@ from anchorcalc.doors.python import has_picture
 from anchorcalc.version import VERSION
 
 from .common import path_of
-from .schema_fixed import HEADERS, PARAMETERS, failures, fixed_paths, responses
+from .schema_fixed import fixed_paths
 from .schema_fleet import fleet_paths
 from .schema_inputs import Schema, body, input_components, parameters, ref
 from .schema_results import result_components
+from .schema_shared import HEADERS, PARAMETERS, failures, responses
 
 DESCRIPTION = """What a skipper who anchors a small boat by hand must settle: rode, scope, swing, tide, holding.
 
@@ -29,6 +30,20 @@ Answers to `GET` carry an `ETag` and keep for an hour. Errors are problem detail
 pass over what they do not know."""
 # Said in words and by the path `.svg`: as a second form of the same response it would spoil the types of generated clients.
 _PICTURE = "\n\nWith `Accept: image/svg+xml` the answer is a picture."
+_INFO = {
+    "title": "anchorcalc",
+    "version": VERSION,
+    "summary": "Rode, scope, swing, tide and holding, for boats anchored by hand.",
+    "description": DESCRIPTION,
+    "license": {"name": "MIT", "identifier": "MIT"},
+    "contact": {"name": "The anchorcalc developers"},
+}
+_TAGS = [
+    {"name": "questions", "description": "One question each, by its inputs."},
+    {"name": "ask", "description": "Questions in plain words."},
+    {"name": "catalogue", "description": "What can be asked."},
+    {"name": "service", "description": "The service itself."},
+]
 _EXAMPLE_NAMES = ("one", "two", "three", "four", "five", "six")
 
 
@@ -42,22 +57,10 @@ def document() -> Schema:
         examples |= _worked(question)
     return {
         "openapi": "3.1.1",
-        "info": {
-            "title": "anchorcalc",
-            "version": VERSION,
-            "summary": "Rode, scope, swing, tide and holding, for boats anchored by hand.",
-            "description": DESCRIPTION,
-            "license": {"name": "MIT", "identifier": "MIT"},
-            "contact": {"name": "The anchorcalc developers"},
-        },
+        "info": _INFO,
         "servers": [{"url": ".", "description": "Where this document was found."}],
         "security": [],
-        "tags": [
-            {"name": "questions", "description": "One question each, by its inputs."},
-            {"name": "ask", "description": "Questions in plain words."},
-            {"name": "catalogue", "description": "What can be asked."},
-            {"name": "service", "description": "The service itself."},
-        ],
+        "tags": _TAGS,
         "paths": fixed_paths() | fleet_paths() | dict(sorted(paths.items())),
         "components": {
             "schemas": _used(dict(sorted((input_components() | result_components()).items())), paths),

@@ -2,8 +2,8 @@
 
 from anchorcalc.catalogue import names
 
-from .schema_fixed import PARAMETERS, failures
 from .schema_inputs import Schema
+from .schema_shared import PARAMETERS, failures
 
 _ROW: Schema = {
     "type": "object",

@@ -14,7 +14,7 @@ from anchorcalc.catalogue import catalogue
 from anchorcalc.declare import Question
 from anchorcalc_api.common import path_of
 from anchorcalc_api.schema import document, example_names
-from anchorcalc_api.schema_fixed import ASKED
+from anchorcalc_api.schema_ask import ASKED
 
 QUESTIONS = pytest.mark.parametrize("question", catalogue(), ids=lambda one: one.name)
 
@@ -133,13 +133,25 @@ def test_a_space_in_a_time_is_the_plus_that_it_was(client: httpx.Client) -> None
     assert answered.json()["read"]["at"]["value"] == "2026-06-01T14:20+02:00"
 
 
-@pytest.mark.parametrize("asked", ASKED.values(), ids=ASKED)
-def test_ask_by_query_is_ask_by_body(asked: dict[str, Any], client: httpx.Client) -> None:
-    query = {name: value if isinstance(value, str) else msgspec.json.encode(value).decode() for name, value in asked.items()}
+def test_what_the_document_shows_of_the_catalogue_is_what_it_holds(client: httpx.Client) -> None:
+    operation = document()["paths"]["/v1/questions/{question}"]["get"]
+    shown = operation["responses"]["200"]["content"]["application/json"]["examples"]
+    for name, one in operation["parameters"][0]["examples"].items():
+        assert client.get(f"/v1/questions/{one['value']}").json() == shown[name]["value"]
+
+
+@pytest.mark.parametrize("name", ASKED)
+def test_ask_by_query_is_ask_by_body_and_what_the_document_shows(name: str, client: httpx.Client) -> None:
+    asked = ASKED[name]
+    query = {key: value if isinstance(value, str) else msgspec.json.encode(value).decode() for key, value in asked.items()}
     by_query, by_body = client.get("/v1/ask", params=query), client.post("/v1/ask", json=asked)
     assert by_query.json()["status"] == "answered"
     assert by_query.content == by_body.content == msgspec.json.encode(anchorcalc.ask(**asked))
     component("AskReply").validate(by_body.json())
+    for method in ("get", "post") if len(asked) == 1 else ("post",):
+        shown = document()["paths"]["/v1/ask"][method]["responses"]["200"]["content"]["application/json"]["examples"]
+        assert by_body.json() == shown[name]["value"]
+        assert len(shown) >= 2
 
 
 @pytest.mark.parametrize(
