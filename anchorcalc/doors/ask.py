@@ -24,7 +24,7 @@ from anchorcalc.version import VERSION
 from anchorcalc.vocabulary import TERMS
 
 LONGEST = 20_000
-APART = 1.0  # the weight by which one question must lead
+PLAIN, LIKELY, AHEAD = 0.5, 0.25, 2.0  # a share that is plain; else it must be likely, and so many times likelier than the next
 SURE = 7.0  # weight of a pattern that names a question, whatever else the text holds
 _HEIGHTS = ("low_height", "high_height")
 _SOUNDER = frozenset(("reads_from", "draught", "transducer_depth"))
@@ -51,7 +51,7 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
     known_boat, known_before = known_of(boat), known_of(earlier.inputs if earlier else None)
     system = units or getattr(known_boat.get("units"), "text", None)
     reading = filled(sentence=sentence, question=question, system=system, earlier=known_before, boat=known_boat)
-    if earlier is None and len(weighed) > 1 and weighed[0].weight - weighed[1].weight < APART:
+    if earlier is None and weighed[0].share < PLAIN and len(weighed) > 1 and weighed[0].share < max(LIKELY, AHEAD * weighed[1].share):
         other = filled(sentence=sentence, question=question_named(weighed[1].question), system=system, earlier={}, boat=known_boat)
         return Unclear(status="unclear", choices=(choice(reading, {}), choice(other, {})), version=VERSION)
     if earlier is not None:

@@ -10,7 +10,6 @@ from anchorcalc.catalogue import question as question_named
 from anchorcalc.declare import Question
 from anchorcalc.doors.exchange import Before
 from anchorcalc.errors import InputError
-from anchorcalc.reader.evidence import ranked
 from anchorcalc.reader.fits import as_given, fit, is_size
 from anchorcalc.reader.intent import Weighed, weigh
 from anchorcalc.reader.mention import Mention
@@ -22,20 +21,19 @@ from anchorcalc.vocabulary import TERMS
 _OPENERS = re.compile(
     r"^ (?:(?:and|so|then|or|but|okay|oh|right|hm|now|well|,|no) )*(?:(?:what about|what if|how about|make that|make it|same with|same but|same boat but|say|instead|what of|if|suppose|with|for|at|in|once) )?")
 _ASKS = re.compile(r"(?<= )(?:how|what|which|when|where|will|is|are|do|does|can|should|would|am|has)(?= )")
-_STRONG = 9.0
+_STRONG = 7.0
 
 
 def question_meant(sentence: Sentence, before: Before | None) -> tuple[Question | None, list[Weighed]]:
     """Return the question that a line of words asks, where an exchange before may have named it."""
     line = sentence.line
-    weighed = ranked(weigh(line), sentence.tokens)
+    weighed = weigh(sentence.tokens)
     if before is None:
         return (question_named(weighed[0].question) if weighed else None), weighed
     rest = _OPENERS.sub(" ", line, count=1)
-    again = ranked(weigh(rest), sentence.tokens)
-    if again and again[0].weight >= _STRONG and (_ASKS.search(rest) or rest == line):
-        return question_named(again[0].question), again
-    return question_named(before.question), again
+    if weighed and weighed[0].strongest >= _STRONG and (_ASKS.search(rest) or rest == line):
+        return question_named(weighed[0].question), weighed
+    return question_named(before.question), weighed
 
 
 def fill_lone(reading: Reading, *, before: Before, known: Mapping[str, Any], boat: Mapping[str, Any] | None) -> None:

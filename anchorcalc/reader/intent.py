@@ -1,23 +1,33 @@
-"""Which question a text asks: the patterns that it holds, weighed."""
+"""Which question a text asks: the patterns that it holds, and what its words and figures tell, weighed together."""
 
+import math
 import re
+from collections.abc import Sequence
 from functools import cache
 from typing import NamedTuple
 
-from anchorcalc.catalogue import catalogue, names
+from anchorcalc.catalogue import catalogue
 from anchorcalc.reader.patterns import Cue, cue, table
-from anchorcalc.reader.sentence import spelled
+from anchorcalc.reader.sentence import Token, spelled
+from anchorcalc.reader.telling import NOTHING_ASKED, told
 
-_LEAST, _FURTHER, _OWN = 5.0, 0.2, 7.0
+_FURTHER, _OWN = 0.2, 7.0
 
 
-class Weighed(NamedTuple):
-    """A question with the weight of its patterns, and where the heaviest of them stands in the line."""
+class Named(NamedTuple):
+    """What the patterns say of a question: their weight together, the heaviest of them, and where it stands in the line."""
 
-    question: str
     weight: float
     strongest: float
     first: int
+
+
+class Weighed(NamedTuple):
+    """A question with its share in what a text may ask, and the weight of the heaviest pattern that names it."""
+
+    question: str
+    share: float
+    strongest: float
 
 
 @cache
@@ -35,75 +45,51 @@ def cues() -> dict[str, tuple[tuple[Cue, ...], tuple[Cue, ...]]]:
 
 
 _SECOND = re.compile(r" (?:, |; |\? |\. )?and (?:what|how|which|when|where|will|is|does|do|can|would|could) ")
-_OWN_ASK, _FIRST = 8.0, 20.0
+_ASK_ENDS = re.compile(r" [?.!\n] ")
+_DECIDES, _NOTHING_LEFT = 10.0, 0.3
+_OWN_ASK, _PATTERNS_MOST, _PER_SHARE, _LEAST_SHARE = 8.0, 16.0, 6.0, 0.01
 
 
-def weigh(line: str) -> list[Weighed]:
-    """Return the questions that a line of words may ask, the heaviest first; of two questions in a text the first one counts."""
-    found = _weigh(line)
-    if len(found) < 2 or (second := _SECOND.search(line)) is None:
-        return found
-    first = [one for one in found if one.first < second.start() and one.strongest >= _OWN_ASK]
-    return [one._replace(weight=one.weight + _FIRST) for one in first] + [one for one in found if one not in first] if first else found
+def weigh(tokens: Sequence[Token]) -> list[Weighed]:
+    """Return the questions that a text may ask, the likeliest first, none where it likelier asks nothing; of two questions the first one counts."""
+    line = _line(tokens)
+    named = _named(line)
+    second = _SECOND.search(line)
+    if second is not None and any(one.first < second.start() and one.strongest >= _OWN_ASK for one in named.values()):
+        ends = _ASK_ENDS.search(line, second.end())
+        tokens = [*tokens[: line.count(" ", 0, second.start())], *(tokens[line.count(" ", 0, ends.start()) :] if ends is not None else ())]
+        named = _named(_line(tokens))
+    weights = {name: min(one.weight, _PATTERNS_MOST) / _PER_SHARE for name, one in named.items()}
+    shares = {name: math.exp(log_share + weights.get(name, 0.0)) for name, log_share in told(tokens).items()}
+    if any(one.strongest >= _DECIDES for one in named.values()):
+        shares[NOTHING_ASKED] *= _NOTHING_LEFT
+    whole, nothing = sum(shares.values()), shares.pop(NOTHING_ASKED)
+    likely = {name: share / whole for name, share in shares.items() if share > nothing and share / whole >= _LEAST_SHARE}
+    found = [Weighed(name, share, named[name].strongest if name in named else 0.0) for name, share in likely.items()]
+    return sorted(found, key=lambda one: (-one.share, one.question))
+
+
+def _line(tokens: Sequence[Token]) -> str:
+    return f" {' '.join(token.word for token in tokens)} "
 
 
 def second_question(line: str, weighed: list[Weighed]) -> int:
     """Return where a second question begins in a line that was read for its first, or -1."""
     second = _SECOND.search(line)
-    if second is None or not weighed or not any(one.question != weighed[0].question and one.first >= second.start() and one.strongest >= _OWN_ASK for one in weighed):
+    if second is None or not weighed:
         return -1
-    return second.end()
+    others = (one for name, one in _named(line).items() if name != weighed[0].question)
+    return second.end() if any(one.first >= second.start() and one.strongest >= _OWN_ASK for one in others) else -1
 
 
-def telling_words(line: str) -> list[str]:
-    """Return the words of a line and each two in a row, as the table of telling words counts them."""
-    words = [word for word in line.split() if word not in _SIGNS]
-    return words + [f"{one} {other}" for one, other in zip(words, words[1:], strict=False)]
-
-
-_SIGNS = frozenset(". , ; : ? ! ( ) - – ~ = / & + × < > \" |".split())
-
-
-@cache
-def _telling() -> dict[str, tuple[tuple[str, float], ...]]:
-    """Return the questions that a word tells of, each with its weight."""
-    found: dict[str, list[tuple[str, float]]] = {}
-    known = set(names())
-    for name, by_weight in table("telling").items():
-        for weight, words in by_weight.items() if name in known else ():
-            for word in words.split(" | "):
-                found.setdefault(word, []).append((name, float(weight) / 10.0))
-    return {word: tuple(held) for word, held in found.items()}
-
-
-def _told(line: str) -> dict[str, float]:
-    """Return what the single words of a line tell of each question."""
-    telling = _telling()
-    found: dict[str, float] = {}
-    for word in set(telling_words(line)):
-        for name, weight in telling.get(word, ()):
-            found[name] = found.get(name, 0.0) + weight
-    return {name: min(weight, _TOLD_MOST) for name, weight in found.items()}
-
-
-_TOLD_MOST, _TOLD_ALONE = 8.0, 5.0
-
-
-def _weigh(line: str) -> list[Weighed]:
-    told = _told(line)
+def _named(line: str) -> dict[str, Named]:
+    """Return the questions that a pattern of the tables names."""
     words = frozenset(line.split())
-    found: list[Weighed] = []
-    for name, (asks, hints) in cues().items():
-        one = _weighed(name, asks, hints, line, words)
-        more = told.get(name, 0.0)
-        if one is not None and one.weight + more >= _LEAST:
-            found.append(one._replace(weight=one.weight + more))
-        elif one is None and more >= _TOLD_ALONE:
-            found.append(Weighed(name, more, 0.0, len(line)))
-    return sorted(found, key=lambda one: (-one.weight, one.question))
+    found = ((name, _weight(asks, hints, line, words)) for name, (asks, hints) in cues().items())
+    return {name: one for name, one in found if one is not None}
 
 
-def _weighed(name: str, asks: tuple[Cue, ...], hints: tuple[Cue, ...], line: str, words: frozenset[str]) -> Weighed | None:
+def _weight(asks: tuple[Cue, ...], hints: tuple[Cue, ...], line: str, words: frozenset[str]) -> Named | None:
     strongest, total, first = 0.0, 0.0, len(line)
     for one in asks:
         if one.needs <= words:
@@ -116,7 +102,7 @@ def _weighed(name: str, asks: tuple[Cue, ...], hints: tuple[Cue, ...], line: str
         return None
     weight = strongest + _FURTHER * min(total - strongest, 15.0)
     weight += sum(one.weight for one in hints if one.needs <= words and one.matches.search(line))
-    return Weighed(name, weight, strongest, first)
+    return Named(weight, strongest, first)
 
 
 def asks_something(line: str, weighed: list[Weighed]) -> bool:
