@@ -135,6 +135,7 @@ def _take(reading: Reading, role: Role, takes: frozenset[str], parts: frozenset[
 def _parts_of_rode(reading: Reading, found: list[Role], takes: frozenset[str]) -> None:
     """Where only chain and rope are said, what is out is both together: `30 m of chain and 20 m of rope out`."""
     whole = next((name for name in ("rode_out", "rode_aboard") if name in takes), None)
+    _made_parts(found, reading.sentence, whole)
     parts = {said: at for at, role in enumerate(found) for said in ("chain", "line") if said in (role.alias or role.term, ) and role.fit == "yes"}
     if whole is None or len(parts) != 2 or "line" in takes or any(role.term == whole and not role.alias for role in found):
         return
@@ -147,6 +148,24 @@ def _parts_of_rode(reading: Reading, found: list[Role], takes: frozenset[str]) -
     for name, at in parts.items():
         found[at] = found[at]._replace(term=name if name in takes else None, alias="")
         reading.told.add(found[at].mention.start)
+
+
+_ROPES = frozenset(("rope", "line", "warp", "nylon", "polyester"))
+
+
+def _made_parts(found: list[Role], sentence: Sentence, whole: str | None) -> None:
+    """Of `30 m of chain and 20 m rope out` neither is the whole that is out."""
+    behind = {at: _noun_behind(sentence, role.at) for at, role in enumerate(found) if role.fit == "yes" and role.term in (whole, "chain", "line")}
+    chains, ropes = [at for at, word in behind.items() if word == "chain"], [at for at, word in behind.items() if word in _ROPES]
+    if len(chains) == len(ropes) == 1:
+        found[chains[0]] = found[chains[0]]._replace(term="chain")
+        found[ropes[0]] = found[ropes[0]]._replace(term="line")
+
+
+def _noun_behind(sentence: Sentence, at: int) -> str:
+    """Return the word behind a quantity, `of` and a size passed over."""
+    rest = [token.word for token in sentence.tokens[at + 1 : at + 4] if token.word != "of" and not token.word.startswith("<")]
+    return rest[0] if rest else ""
 
 
 def _no_aliases(found: list[Role]) -> list[Role]:

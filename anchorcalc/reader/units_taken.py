@@ -14,6 +14,9 @@ CHOICES: dict[str, tuple[str, str]] = {
 _OF_SYSTEM = {"us": "ft", "metric": "m"}
 
 
+_SMALL = frozenset(("cm", "mm", "in", "inch", "inches"))  # `70 cm down` says nothing of the unit of a depth
+
+
 def kind_of(term: Term) -> str:
     """Return what kind of unit a term wants: `size` is another than `length`."""
     return "size" if term.kind is kinds.SIZE else "length" if term.kind is kinds.LENGTHS else term.kind.name
@@ -24,7 +27,10 @@ def shared_unit(*, term: Term, mentions: Iterable[Mention], system: str | None, 
     kind = kind_of(term)
     if kind == "size":
         return None
-    found = {one.amount.unit for one in mentions if one.kind == kind and isinstance(one.amount, Amount) and not is_size(one)} or set(earlier)
+    shared = {one.amount.unit for one in mentions if one.kind == kind and isinstance(one.amount, Amount) and not is_size(one)}
+    found = shared - _SMALL or set(earlier) - _SMALL
+    if shared and not found:
+        return None
     if len(found) == 1:
         return found.pop()
     if not found and kind == "length" and system in _OF_SYSTEM:
