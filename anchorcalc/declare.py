@@ -9,10 +9,8 @@ from typing import Annotated, Any, Literal, get_args, get_origin, get_type_hints
 
 import msgspec
 
-from anchorcalc import cautions
-from anchorcalc.cautions import Caution
-from anchorcalc.errors import Code, Fault, fault
 from anchorcalc.physics.arrays import Array
+from anchorcalc.rules import COMMON_WARNINGS, NOT_ON_THE_BOTTOM, Refuse, Require, Rule, Values, Warn, condition_on, refuse, require, warn
 from anchorcalc.units import kinds
 from anchorcalc.units.kinds import Kind
 from anchorcalc.units.quantity import ClockTime, Quantity
@@ -38,7 +36,6 @@ Factor = Annotated[Quantity, kinds.FACTOR]
 Count = Annotated[Quantity, kinds.COUNT]
 Clock = Annotated[ClockTime, kinds.CLOCK]
 
-Values = Mapping[str, Any]  # SI numbers (or arrays, word codes, flags) by name
 Shown = SimpleNamespace  # the same as texts: s.depth is "12 ft"
 
 
@@ -69,89 +66,6 @@ def near(meaning: str, *, worst: Literal["greatest", "least"], follows: str = ""
 def told(meaning: str, *, worse: Literal["greatest", "least"] = "least", follows: str = "") -> Side:
     """A yes or no, a word or a list; of a range the worse counts (least: no, or the first of the words)."""
     return Side(meaning=meaning, way="told", worst=worse, follows=follows)
-
-
-class Rule(msgspec.Struct, frozen=True):
-    """A condition on named values, the same for one boat and for an array of them; it speaks only where all its values are there.
-
-    Besides inputs and results a condition may name `<input>_assumed` (the usual value or a stand-in was taken), `<input>_ranged` (there
-    only where a range was given) and `wind_beaufort`.
-    """
-
-    names: tuple[str, ...]
-    condition: Callable[..., Any] | None
-
-    def holds(self, values: Values) -> Any:
-        """Return whether the condition holds: a bool, or an array of them."""
-        if self.condition is None:
-            return True
-        found = {name: values[name] for name in self.names if name in values}
-        return self.condition(**found) if len(found) == len(self.names) else False
-
-
-class Warn(Rule, frozen=True):
-    """A caution, and when it is said."""
-
-    caution: Caution
-
-
-class Require(Rule, frozen=True):
-    """An input that must be given when a condition holds, unless one of some others was."""
-
-    input: str
-    unless: tuple[str, ...] = ()
-
-
-class Refuse(Rule, frozen=True):
-    """A contradiction between inputs: when it holds, which input is at fault, and what would do."""
-
-    input: str
-    why: str
-    would_do: str
-    code: Code
-
-    def fault(self, *, given: str) -> Fault:
-        """Return the fault for what was given."""
-        return fault(self.input, self.code, given, self.why, self.would_do)
-
-
-def condition_on(condition: Callable[..., Any]) -> Rule:
-    """Return a condition on the values named by its parameters."""
-    return Rule(names=_names(condition), condition=condition)
-
-
-def _names(condition: Callable[..., Any] | None) -> tuple[str, ...]:
-    return tuple(inspect.signature(condition).parameters) if condition else ()
-
-
-def warn(caution: Caution, condition: Callable[..., Any] | None = None) -> Warn:
-    """Say a caution always, or when a condition on the values named by its parameters holds."""
-    return Warn(names=_names(condition), condition=condition, caution=caution)
-
-
-def refuse(name: str, condition: Callable[..., Any], *, why: str, would_do: str, code: Code = "contradiction") -> Refuse:
-    """Refuse an input when a condition on the values named by its parameters holds."""
-    return Refuse(names=_names(condition), condition=condition, input=name, why=why, would_do=would_do, code=code)
-
-
-def require(name: str, condition: Callable[..., Any], *, unless: tuple[str, ...] = ()) -> Require:
-    """Ask for an input when a condition on the values named by its parameters holds, unless one of some others was given."""
-    return Require(names=_names(condition), condition=condition, input=name, unless=unless)
-
-
-NOT_ON_THE_BOTTOM = refuse(
-    "rode_out",
-    lambda *, rode_out, depth, bow_height: rode_out <= depth + bow_height,
-    why="is not longer than the height of the roller above the seabed (depth + bow_height): the anchor is not on the bottom",
-    would_do="more rode than depth + bow_height",
-)
-
-COMMON_WARNINGS = (
-    warn(cautions.NO_TIDE, lambda *, tide_rise_assumed: tide_rise_assumed),
-    warn(cautions.NO_TIDE, lambda *, tide_fall_assumed: tide_fall_assumed),
-    warn(cautions.MEAN_WIND, lambda *, wind_beaufort: wind_beaufort),
-    warn(cautions.MARKS_FROM_ASSUMED, lambda *, marks_from_assumed, chain: marks_from_assumed & (chain > 0.0)),
-)
 
 
 class Derivation(msgspec.Struct, frozen=True, kw_only=True):
