@@ -67,7 +67,7 @@ class Front:
         if scope["type"] != ScopeType.HTTP:
             await self.inner(scope, receive, send)
             return
-        origin, preflight, request_id, size = self._look(scope)
+        origin, preflight, request_id, size, hosts = self._look(scope)
         scope.setdefault("state", {})["request_id"] = request_id.decode()
         common = [*_SECURITY, (b"x-request-id", request_id), *self._cors(origin)]
         began = perf_counter()
@@ -80,27 +80,31 @@ class Front:
                 message["headers"] = [*message["headers"], *common]
             await send(message)
 
-        refusal = self._preflight(origin) if preflight else self._refusal(scope, size)
+        refusal = self._preflight(origin) if preflight else self._refusal(scope, size, hosts)
         await (refusal or self.inner)(scope, receive, send_with_headers)
         if self.watched:
             self._watch(scope, status, perf_counter() - began, request_id)
 
-    def _look(self, scope: HTTPScope) -> tuple[bytes, bool, bytes, int]:
-        """Return the origin, whether this is a preflight, the request's id, and how large its headers are."""
+    def _look(self, scope: HTTPScope) -> tuple[bytes, bool, bytes, int, int]:
+        """Return the origin, whether this is a preflight, the request's id, how large its headers are, and how many hosts they name."""
         origin = request_id = b""
-        asks_method, size = False, 0
+        asks_method, size, hosts = False, 0, 0
         for name, value in scope["headers"]:
             size += len(name) + len(value) + 4
-            if name == b"origin":
+            if name == b"host":
+                hosts += 1
+            elif name == b"origin":
                 origin = value
             elif name == b"x-request-id" and _REQUEST_ID.match(value):
                 request_id = value
             elif name == b"access-control-request-method":
                 asks_method = True
-        return origin, asks_method and bool(origin) and scope["method"] == "OPTIONS", request_id or token_hex(8).encode(), size
+        return origin, asks_method and bool(origin) and scope["method"] == "OPTIONS", request_id or token_hex(8).encode(), size, hosts
 
-    def _refusal(self, scope: HTTPScope, size: int) -> Reply | None:
+    def _refusal(self, scope: HTTPScope, size: int, hosts: int) -> Reply | None:
         """Return the refusal of a request that goes beyond a limit."""
+        if hosts > 1:
+            return _refused(400, fault("Host", "unreadable_request", None, "was given more than once", "one host"))
         if size > self.options.most_headers:
             most = self.options.most_headers
             return _refused(431, fault("headers", "too_large", None, f"are larger than {most} bytes", f"{most} bytes or less"))

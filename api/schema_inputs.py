@@ -173,7 +173,7 @@ def _in_query(one: Input) -> Schema:
     if kind == "flag":
         return {"type": "boolean"}
     made = _text(kind)
-    return made | {"maxLength": min(made["maxLength"], 8192)}
+    return made | {"maxLength": min(made["maxLength"], 5000)}
 
 
 def parameters(question: Question, names: tuple[str, ...]) -> list[Schema]:

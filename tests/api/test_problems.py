@@ -173,6 +173,11 @@ def test_a_query_has_a_limit(client: httpx.Client) -> None:
     problem(client.get("/" + "x" * 2000), 414)
 
 
+def test_two_hosts_are_refused(client: httpx.Client) -> None:
+    found = client.get("/health", headers=[("Host", "a.test"), ("Host", "b.test")])
+    assert [(one["input"], one["code"]) for one in problem(found, 400)] == [("Host", "unreadable_request")]
+
+
 def test_headers_have_a_limit(client: httpx.Client) -> None:
     assert problem(client.get("/health", headers={"X-Long": "x" * 20_000}), 431)[0]["code"] == "too_large"
 
