@@ -5,6 +5,7 @@ from typing import NamedTuple
 
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.quantities import mentions
+from anchorcalc.reader.typos import mended
 from anchorcalc.reader.words import SAME
 from anchorcalc.units.numbers import plain
 
@@ -52,7 +53,7 @@ def _lower(text: str) -> str:
 
 def _words(low: str, start: int, end: int, tokens: list[Token]) -> None:
     for found in _PIECE.finditer(low, start, end):
-        tokens.append(Token(spelled(found[0]), found.start(), found.end()))
+        tokens.append(Token(mended(spelled(found[0])), found.start(), found.end()))
 
 
 _CONTRACTED = {"i'm": "iam", "we're": "weare", "i've": "i", "we've": "we", "i'd": "i", "we'd": "we", "i'll": "i", "we'll": "we", "she'll": "she", "they're": "they", "you're": "you", "it'll": "it", "he'll": "he"}

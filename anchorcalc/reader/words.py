@@ -5,7 +5,7 @@ SAME = {
     "whats": "what", "wot": "what", "wots": "what", "whatll": "what", "hows": "how", "wheres": "where", "whens": "when", "wen": "when", "whos": "who",
     "theres": "there", "thats": "that", "its": "it", "itll": "it", "im": "iam", "ive": "i", "ill": "i", "id": "i", "ld": "would", "weve": "we", "youre": "you",
     "shes": "she", "shell": "she", "theyre": "they", "u": "you", "ur": "your", "pls": "please", "plz": "please", "ok": "okay", "evry": "every", "giv": "give",
-    "enuff": "enough", "enuf": "enough", "gonna": "will", "wanna": "want", "gotta": "must", "lettin": "letting", "gettin": "getting", "w": "with",
+    "enuff": "enough", "enuf": "enough", "gonna": "will", "wanna": "want", "gotta": "must", "lettin": "letting", "gettin": "getting", "w": "with", "r": "are", "wat": "what", "wats": "what", "mil": "mm", "bwo": "bow", "hieght": "height", "hight": "height", "heigth": "height",
     "draft": "draught", "drafts": "draught", "plow": "plough", "plows": "plough", "neighbor": "neighbour", "neighbors": "neighbours", "meters": "metres",
     "meter": "metre", "foots": "feet", "roap": "rope", "road": "rode", "rhode": "rode", "ancor": "anchor", "anker": "anchor", "grey": "grey",
     "boats": "boat", "anchors": "anchors", "chains": "chain", "waters": "water", "bows": "bow", "ropes": "ropes", "winds": "wind", "tides": "tide",
