@@ -47,7 +47,7 @@ def cues() -> dict[str, tuple[tuple[Cue, ...], tuple[Cue, ...]]]:
 _SECOND = re.compile(r" (?:, |; |\? |\. )?and (?:what|how|which|when|where|will|is|does|do|can|would|could) ")
 _ASK_ENDS = re.compile(r" [?.!\n] ")
 _DECIDES, _NOTHING_LEFT = 10.0, 0.3
-_OWN_ASK, _PATTERNS_MOST, _PER_SHARE, _LEAST_SHARE = 8.0, 16.0, 6.0, 0.01
+_OWN_ASK, _PATTERNS_MOST, _PER_SHARE, _LEAST_SHARE = 8.0, 16.0, 5.0, 0.01
 
 
 def weigh(tokens: Sequence[Token]) -> list[Weighed]:
@@ -109,12 +109,12 @@ def asks_something(line: str, weighed: list[Weighed]) -> bool:
     """Say whether there is a question in a line of words, a request, or the bare name of what is wanted."""
     if _REQUEST.search(line) or _BEGINS.search(line) or _FRAGMENT.search(line):
         return True
-    return bool(weighed) and weighed[0].strongest >= _NAMED and not _STATES.search(line)
+    return bool(weighed) and (weighed[0].share >= _SURELY or (weighed[0].strongest >= _NAMED and not _STATES.search(line)))
 
 
-_NAMED = 10.0
+_NAMED, _SURELY = 10.0, 0.85
 _REQUEST = re.compile(
-    r"(?<= )(?:\?|look over|go over|go through|is that|is this|is it|give my|working out|what|which|when|where|how|tell|give me|show|list|calculate|compute|work out|check|please|estimate|recommend|survey|inspect|rate|vet|convert|wanted|needed|need|i want the|want to know|like to know|wonder|wondering|id know|i would know|anything wrong|someone|help|explain|find|figure out)(?= )")
+    r"(?<= )(?:\?|look over|go over|go through|is that|is this|are we|for me|draw me|specify|is it|give my|working out|what|which|when|where|how|tell|give me|show|list|calculate|compute|work out|check|please|estimate|recommend|survey|inspect|rate|vet|convert|wanted|needed|need|i want the|want to know|like to know|wonder|wondering|id know|i would know|anything wrong|someone|help|explain|find|figure out)(?= )")
 _BEGINS = re.compile(r"(?:^ |[.,;:!\n] |<\w+> |so |and )(?:is|are|am|do|does|can|could|will|would|should|shall|must|may|might|has|have i|have we|did)(?= \S)")
 _FRAGMENT = re.compile(r"(?:[,;:.] |^ )(?:rode|scope|swing|load|mark plan|drag check|tackle check|longest|max|deepest|shallowest|true depth|real depth|depth per mark|hold)(?= )")
 _STATES = re.compile(r"(?<= )(?:i|we|is|are|have|has|was|were|lies|she|they|draws|my|our)(?= )")
