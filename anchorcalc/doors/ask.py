@@ -15,16 +15,17 @@ from anchorcalc.doors.python import checked_boat
 from anchorcalc.errors import InputError, TextError, fault
 from anchorcalc.reader.fill import filled
 from anchorcalc.reader.guess import MEASURED
-from anchorcalc.reader.intent import asks_something
+from anchorcalc.reader.intent import Weighed, asks_something
 from anchorcalc.reader.reading import Reading
 from anchorcalc.reader.refusals import NOTHING, refusal
 from anchorcalc.reader.restate import our_own, restated
+from anchorcalc.reader.rivals import taker
 from anchorcalc.reader.sentence import read
 from anchorcalc.version import VERSION
 from anchorcalc.vocabulary import TERMS
 
 LONGEST = 20_000
-PLAIN, LIKELY, AHEAD = 0.5, 0.25, 2.0  # a share that is plain; else it must be likely, and so many times likelier than the next
+PLAIN, LIKELY, AHEAD = 0.75, 0.3, 3.0  # a share that is plain; else it must be likely, and so many times likelier than the next
 SURE = 7.0  # weight of a pattern that names a question, whatever else the text holds
 _HEIGHTS = ("low_height", "high_height")
 _SOUNDER = frozenset(("reads_from", "draught", "transducer_depth"))
@@ -51,8 +52,9 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
     known_boat, known_before = known_of(boat), known_of(earlier.inputs if earlier else None)
     system = units or getattr(known_boat.get("units"), "text", None)
     reading = filled(sentence=sentence, question=question, system=system, earlier=known_before, boat=known_boat)
-    if earlier is None and weighed[0].share < PLAIN and len(weighed) > 1 and weighed[0].share < max(LIKELY, AHEAD * weighed[1].share):
-        other = filled(sentence=sentence, question=question_named(weighed[1].question), system=system, earlier={}, boat=known_boat)
+    rival = rival_of(reading, weighed) if earlier is None else None
+    if rival is not None:
+        other = filled(sentence=sentence, question=question_named(rival), system=system, earlier={}, boat=known_boat)
         return Unclear(status="unclear", choices=(choice(reading, {}), choice(other, {})), version=VERSION)
     if earlier is not None:
         fill_lone(reading, before=earlier, known=known_before, boat=boat)
@@ -64,6 +66,13 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
     reading.aside.extend((mention, None) for mention in dropped)
     reading.told.update(mention.start for mention in dropped)
     return settled(reading, boat=boat, before=earlier, units=units)
+
+
+def rival_of(reading: Reading, weighed: list[Weighed]) -> str | None:
+    """Return another question that may as well be meant."""
+    if len(weighed) > 1 and weighed[0].share < PLAIN and weighed[0].share < max(LIKELY, AHEAD * weighed[1].share):
+        return weighed[1].question
+    return taker(reading, weighed)
 
 
 def _in_cables(amount: Any) -> bool:

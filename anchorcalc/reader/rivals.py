@@ -1,0 +1,22 @@
+"""A figure that the chosen question has no use for, while another that is likely enough takes it: then which one is meant is asked."""
+
+from anchorcalc.catalogue import question as question_named
+from anchorcalc.reader.intent import Weighed
+from anchorcalc.reader.reading import Reading
+
+# What is hardly said beside a question that has no use for it; a boat's length or the wind are.
+_SAID_FOR_USE = frozenset((
+    "mark_interval", "marks", "chain_size", "line_size", "shackle_size", "engine_power", "propeller_diameter", "spread", "slope", "drift", "distance_off", "distance",
+    "anchor_mass", "pull_angle", "other_rode_out", "low_height", "high_height", "under_keel", "reading",
+))
+_LIKELY = 0.03
+
+
+def taker(reading: Reading, weighed: list[Weighed]) -> str | None:
+    """Return the likeliest other question that takes a figure which the chosen one passes over."""
+    passed = {term for _, term in reading.aside if term in _SAID_FOR_USE}
+    if any(mention.kind == "position" for mention, _ in reading.aside):
+        passed.add("fixes")
+    if not passed:
+        return None
+    return next((one.question for one in weighed[1:] if one.share >= _LIKELY and passed & set(question_named(one.question).inputs)), None)
