@@ -11,7 +11,7 @@ from anchorcalc.units.number_words import and_a_part
 _RATIO_GOES_ON = frozenset("ti:")
 _JOINT_GOES_ON = frozenset("tuoa-–.…0123456789/")
 _RATIO = re.compile(
-    r"\s?:\s?(\d{1,4}(?:\.\d{1,4})?)(?![\d:])"
+    r"\s?:\s?(\d{1,4}(?:\.\d{1,4})?)(?!\d|:\d)"
     r"|(?: |-)(?:to|in)(?: |-)(?:1|one)(?![\w]|[.,]\d| ?(?:m|ft|feet|foot|met(?:re|er)s?|fathoms?)\b)"
     r"|(?: |-)(?:to|in)(?: |-)(?=\d|[a-z])(?P<slope>)"
 )

@@ -82,8 +82,12 @@ def spoken(tokens: tuple[Token, ...]) -> list[Spoken]:
     for place, word in enumerate(words):
         for said, behind, before in phrases.get(word, ()):
             if len(said) == 1 or tuple(words[place : place + len(said)]) == said:
-                found.append(Spoken(index[place], index[place + len(said) - 1] + 1, tuple(behind.items()), tuple(before.items())))
+                asked_for = place > 0 and words[place - 1] in _ASKED_FOR  # `6 m here: how much chain` does not call the 6 m chain
+                found.append(Spoken(index[place], index[place + len(said) - 1] + 1, tuple(behind.items()), () if asked_for else tuple(before.items())))
     return found
+
+
+_ASKED_FOR = frozenset(("much", "what", "which"))
 
 
 def _cost(token: Token, *, mine: Mention, backward: bool) -> float:
