@@ -59,7 +59,12 @@ def choice(reading: Reading, values: Mapping[str, Any]) -> Choice:
     """Return one reading, with a plain sentence that says it."""
     read = read_so_far({**reading.asked, **values}, ())
     said = ", ".join(f"{name.replace('_', ' ')} {getattr(read, name).shown}" for name in read.__struct_fields__ if getattr(read, name) is not None)
-    return Choice(question=reading.question.name, text=f"{reading.question.asks[0].capitalize()}? {said.capitalize()}.", read=read)
+    return Choice(question=reading.question.name, text=f"{_begun(reading.question.asks[0])}?{' ' + _begun(said) + '.' if said else ''}", read=read)
+
+
+def _begun(text: str) -> str:
+    """Return a text with a capital at its beginning; units keep their letters."""
+    return text[:1].upper() + text[1:]
 
 
 def read_so_far(asked: Mapping[str, Any], missing: tuple[str, ...]) -> Any:

@@ -95,7 +95,7 @@ _NAMED_LENGTH = 5.5  # "I'm 70" is no length of a boat
 _THEIRS = {"rode_out": "other_rode_out", "boat_length": "other_boat_length", "chain": "other_rode_out"}
 # What a text says of a boat besides, whatever it asks; other terms that a question does not take need plainer words.
 _COMMON = frozenset(("boat_length", "beam", "draught", "wind", "current", "engine_power", "anchor_mass", "displacement", "propeller_diameter", "unwanted", "chain_size", "line_size", "depth"))
-_COMMON_LEAST, _FOREIGN_LEAST, _BY_FORM = 2.0, 6.5, 9.0
+_COMMON_LEAST, _FOREIGN_LEAST, _BY_FORM = 2.0, 4.5, 9.0
 
 
 def _take(reading: Reading, role: Role, takes: frozenset[str], parts: frozenset[str]) -> None:
@@ -127,9 +127,17 @@ def _take(reading: Reading, role: Role, takes: frozenset[str], parts: frozenset[
     elif ALL_TERMS[term].kind.name == "clock":
         reading.put(term, clock_said(role.mention))
     else:
+        _lengths_of(reading, term, takes)
         reading.bare.pop(term, None)
         reading.sources.setdefault(term, (role.mention.start, role.score))
         reading.put(term, as_given(term=TERMS[term], mention=role.mention))
+
+
+def _lengths_of(reading: Reading, term: str, takes: frozenset[str]) -> None:
+    """A bare number that was taken for a size, where the size is told besides, is a length: `30 chain 8 mm`."""
+    length = {"chain_size": "chain", "line_size": "line"}.get(term)
+    if length in takes and term in reading.bare and length not in reading.asked and length not in reading.bare:
+        reading.bare[length] = reading.bare[term]
 
 
 def _parts_of_rode(reading: Reading, found: list[Role], takes: frozenset[str]) -> None:
