@@ -15,7 +15,7 @@ from anchorcalc.doors.python import checked_boat
 from anchorcalc.errors import InputError, TextError, fault
 from anchorcalc.reader.fill import filled
 from anchorcalc.reader.guess import MEASURED
-from anchorcalc.reader.intent import Weighed, asks_something
+from anchorcalc.reader.intent import Weighed, asks_something, plainly_asked
 from anchorcalc.reader.reading import Reading
 from anchorcalc.reader.refusals import NOTHING, refusal
 from anchorcalc.reader.restate import our_own, restated
@@ -42,7 +42,7 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
     sentence, dropped = restated(whole)
     line = sentence.line
     question, weighed = question_meant(sentence, earlier)
-    why = refusal(line)
+    why = refusal(line, plain=plainly_asked(weighed))
     if why is not None or question is None or (earlier is None and not asks_something(whole.line, weighed)):
         return cannot(why or NOTHING)
     sentence, others = our_own(sentence, others="other_rode_out" in question.inputs)
@@ -52,7 +52,7 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
     known_boat, known_before = known_of(boat), known_of(earlier.inputs if earlier else None)
     system = units or getattr(known_boat.get("units"), "text", None)
     reading = filled(sentence=sentence, question=question, system=system, earlier=known_before, boat=known_boat)
-    rival = rival_of(reading, weighed) if earlier is None else None
+    rival = rival_of(reading, weighed) if earlier is None else taker(reading, weighed)
     if rival is not None:
         other = filled(sentence=sentence, question=question_named(rival), system=system, earlier={}, boat=known_boat)
         return Unclear(status="unclear", choices=(choice(reading, {}), choice(other, {})), version=VERSION)

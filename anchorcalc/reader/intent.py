@@ -60,7 +60,9 @@ def weigh(tokens: Sequence[Token]) -> list[Weighed]:
         tokens = [*tokens[: line.count(" ", 0, second.start())], *(tokens[line.count(" ", 0, ends.start()) :] if ends is not None else ())]
         named = _named(_line(tokens))
     weights = {name: min(one.weight, _PATTERNS_MOST) / _PER_SHARE for name, one in named.items()}
-    shares = {name: math.exp(log_share + weights.get(name, 0.0)) for name, log_share in told(tokens).items()}
+    heard = told(tokens)
+    heard |= {name: max(heard.values()) for name in named if name not in heard}  # a question newer than the figures: its own phrases name it
+    shares = {name: math.exp(log_share + weights.get(name, 0.0)) for name, log_share in heard.items()}
     if any(one.strongest >= _DECIDES for one in named.values()):
         shares[NOTHING_ASKED] *= _NOTHING_LEFT
     whole, nothing = sum(shares.values()), shares.pop(NOTHING_ASKED)
@@ -105,6 +107,14 @@ def _weight(asks: tuple[Cue, ...], hints: tuple[Cue, ...], line: str, words: fro
     return Named(weight, strongest, first)
 
 
+def plainly_asked(weighed: list[Weighed]) -> bool:
+    """Say whether words and patterns leave no doubt that a question is asked."""
+    return bool(weighed) and weighed[0].share >= _NO_DOUBT and weighed[0].strongest >= _DECIDES
+
+
+_NO_DOUBT = 0.9
+
+
 def asks_something(line: str, weighed: list[Weighed]) -> bool:
     """Say whether there is a question in a line of words, a request, or the bare name of what is wanted."""
     if _REQUEST.search(line) or _BEGINS.search(line) or _FRAGMENT.search(line):
@@ -114,7 +124,14 @@ def asks_something(line: str, weighed: list[Weighed]) -> bool:
 
 _NAMED, _SURELY = 10.0, 0.85
 _REQUEST = re.compile(
-    r"(?<= )(?:\?|look over|go over|go through|is that|is this|are we|for me|draw me|specify|is it|give my|working out|what|which|when|where|how|tell|give me|show|list|calculate|compute|work out|check|please|estimate|recommend|survey|inspect|rate|vet|convert|wanted|needed|need|i want the|want to know|like to know|wonder|wondering|id know|i would know|anything wrong|someone|help|explain|find|figure out)(?= )")
-_BEGINS = re.compile(r"(?:^ |[.,;:!\n] |<\w+> |so |and )(?:is|are|am|do|does|can|could|will|would|should|shall|must|may|might|has|have i|have we|did)(?= \S)")
-_FRAGMENT = re.compile(r"(?:[,;:.] |^ )(?:rode|scope|swing|load|mark plan|drag check|tackle check|longest|max|deepest|shallowest|true depth|real depth|depth per mark|hold)(?= )")
+    r"(?<= )(?:\?|look over|go over|go through|is that|is this|are we|for me|draw me|specify|is it|give my|working out|what|which|when|"
+    r"where|how|tell|give me|show|list|calculate|compute|work out|check|please|estimate|recommend|survey|inspect|rate|vet|convert|"
+    r"wanted|needed|need|i want the|want to know|like to know|wonder|wondering|id know|i would know|anything wrong|someone|help|explain|"
+    r"find|figure out)(?= )")
+_BEGINS = re.compile(
+    r"(?:^ |[.,;:!\n] |<\w+> |so |and )(?:is|are|am|do|does|can|could|will|would|should|shall|must|may|might|has|have i|have we|"
+    r"did)(?= \S)")
+_FRAGMENT = re.compile(
+    r"(?:[,;:.] |^ )(?:rode|scope|swing|load|mark plan|drag check|tackle check|longest|max|deepest|shallowest|true depth|real depth|"
+    r"depth per mark|hold)(?= )")
 _STATES = re.compile(r"(?<= )(?:i|we|is|are|have|has|was|were|lies|she|they|draws|my|our)(?= )")

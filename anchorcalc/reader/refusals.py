@@ -18,6 +18,7 @@ class Refusal(NamedTuple):
 
     why: str
     matches: re.Pattern[str]
+    mentioned: bool = False  # words of another subject that may stand beside a question of ours
 
 
 def _any(*phrases: str) -> re.Pattern[str]:
@@ -26,35 +27,59 @@ def _any(*phrases: str) -> re.Pattern[str]:
 
 REFUSALS: tuple[Refusal, ...] = (
     Refusal(_LAW, _any(
-        "legal", "legally", "illegal", "allowed", "permitted", "permit", "permission", "licen[cs]e", "law", "lawful", "a fine", "fined", "rules", "regulations?", "right of way", "who has to move", "who pays",
-        "harbour master make", "lights must", "show a ball", "black ball", "anchor ball", "day shape", "anchor light", "anchor lights", "may we lie", "insurance pay", "forbidden", "police", "protected area", "what lights",
+        "legal", "legally", "illegal", "allowed", "permitted", "(?:a|need|get) permit", "permission", "licen[cs]e", "law", "lawful",
+        "a fine(?! \\S*(?:night|day|evening|breeze|spot))", "is there a fine", "fined", "the rules", "which rules", "what rules", "regulations?",
+        "right of way", "who has to move", "who pays",
+        "harbour master make", "lights must", "show a ball", "black ball", "anchor ball", "day shape", "anchor light", "anchor lights",
+        "may we lie", "insurance pay", "forbidden", "police", "protected area", "what lights",
     )),
     Refusal(_WEATHER, _any(
-        "will it rain", "gale warning", "front come through", "how high will waves be", "how high will the waves be", "halo round the moon", "what (?:is |will )?(?:the )?wind (?:will be|be|going)", "what (?:is |will )?(?:the )?weather", "wind will be tomorrow",
-        "forecast (?:say|for tomorrow|good)", "when does the front", "hpa and falling", "weather (?:tomorrow|tonight|window)", "what will the wind be", "will the wind", "is a storm coming", "will it blow", "what the wind will be", "fog lift", "wind will be \\S+ tomorrow",
+        "will it rain", "gale warning", "front come through", "how high will waves be", "how high will the waves be", "halo round the moon",
+        "what (?:is |will )?(?:the )?wind (?:will be|be|going)", "what (?:is |will )?(?:the )?weather", "wind will be tomorrow",
+        "forecast (?:say|for tomorrow|good)", "when does the front", "hpa and falling", "weather (?:tomorrow|tonight|window)",
+        "what will the wind be", "will the wind", "is a storm coming", "will it blow", "what the wind will be", "fog lift",
+        "wind will be \\S+ tomorrow",
     )),
     Refusal(_GO, _any(
-        "should (?:we|i) (?:still )?(?:go|leave|shift|move|turn|stay|sail|head|wait it|set off|run)", "shall (?:we|i) (?:still )?(?:go|leave|shift|turn back|move|sail)", "is it safe to", "safe to (?:sleep|leave|go|sail|stay|swim|row)", "would you go(?: out)?", "better to go", "leave the boat alone",
-        "can (?:i|we) leave the boat", "too windy to", "go ashore", "worth (?:going|leaving)", "sit tight", "good idea to", "unsafe to leave", "would you stay", "is it wise", "dare (?:we|i) leave", "go or stay", "stay or go", "safe overnight", "would you sail",
+        "should (?:we|i) (?:still )?(?:go|leave|shift|move|turn|stay|sail|head|wait it|set off|run)",
+        "shall (?:we|i) (?:still )?(?:go|leave|shift|turn back|move|sail)", "is it safe to", "safe to (?:sleep|leave|go|sail|stay|swim|row)",
+        "would you go(?: out)?", "better to go", "leave the boat alone",
+        "can (?:i|we) leave the boat", "too windy to", "go ashore", "worth (?:going|leaving)", "sit tight", "good idea to", "unsafe to leave",
+        "would you stay", "is it wise", "dare (?:we|i) leave", "go or stay", "stay or go", "safe overnight", "would you sail",
     )),
     Refusal(_MONEY, _any(
-        "cost", "costs", "price", "prices", "cheap", "cheaper", "cheapest", "insurance", "insurer", "insured", "where (?:can|do|could) (?:i|we) (?:buy|get|find)", "how much is a", "too much \\?", "worth (?:the money|buying)", "which (?:brand|shop|make)", "who makes", "who sells", "pays",
+        "cost", "costs", "price", "prices", "cheap", "cheaper", "cheapest", "insurance", "insurer", "insured",
+        "where (?:can|do|could) (?:i|we) (?:buy|get|find)", "how much is a", "worth (?:the money|buying)", "which (?:brand|shop|make)",
+        "who makes", "who sells",
     )),
     Refusal(_HOW, _any(
-        "splice", "how (?:do|should|to|can) (?:i|we|you)? ?(?:tie|splice|clean|descale|bleed|knot|whip|rig|paint|lash|maintain|service|fix)", "bowline", "which way (?:do|should) (?:i|we) turn", "which oil", "antifouling", "which paint", "what colour", "knot .. tie",
+        "splice", "how (?:do|should|to|can) (?:i|we|you)? ?(?:tie|splice|clean|descale|bleed|knot|whip|rig|paint|lash|maintain|service|fix)",
+        "bowline", "which way (?:do|should) (?:i|we) turn", "which oil", "antifouling", "which paint", "what colour", "knot .. tie",
     )),
-    Refusal(_PLACE, _any("is the holding in (?! sand| mud| clay)\\S+", "which island", "good place to anchor", "prettiest", "where exactly is", "best anchorage", "deepest lake", "where is the best", "nice anchorage")),
+    Refusal(_PLACE, _any(
+        "is the holding in (?! sand| mud| clay)\\S+", "which island", "good place to anchor", "prettiest", "where exactly is", "best anchorage",
+        "deepest lake", "where is the best", "nice anchorage",
+    )),
     Refusal(_OTHER, _any(
-        "poem", "onerror", "href", "src", "fishing tackle", "which way will", "capital of", "recipe", "boil", "mussels", "butter", "garlic", "minutes a side", "fever", "ankle", "doctor", "battery", "fridge", "luggage", "flight", "concrete", "bolts", "sail area", "how fast", "how many litres", "litres for", "diesel get us", "luggage", "joke",
-        "midsummer", "race", "ignore all earlier", "instructions", "radio check", "who are you", "sprain", "cod", "flour", "word fathom", "fish at", "what is [a]? ?scope \\?", "trim my sails", "your \\S+ questions", "isnt it boring", "i wish", "never again", "radius of the earth", "drop table", "select", "script", "canvas", "bleed",
-        "how long until the tow", "tide be with us", "in <date>", "weigh in the locker", "dock line", "mark 4 gas", "which oil", "litres an hour",
+        "poem", "onerror", "href", "src", "fishing tackle", "which way will", "capital of", "recipe", "boil", "mussels", "garlic",
+        "minutes a side", "sail area", "how fast", "how many litres", "litres for", "diesel get us",
+        "ignore all earlier", "radio check", "who are you", "sprain", "cod", "word fathom", "fish at", "what is [a]? ?scope \\?",
+        "trim my sails", "your \\S+ questions", "isnt it boring", "radius of the earth", "drop table",
+        "how long until the tow", "tide be with us", "in <date>", "weigh in the locker", "dock line", "mark 4 gas", "which oil",
+        "litres an hour",
     )),
+    Refusal(_OTHER, _any(
+        "fever", "ankle", "doctor", "battery", "fridge", "luggage", "flight", "concrete", "bolts", "race", "select",
+        "script", "canvas", "bleed", "butter", "flour", "midsummer", "instructions", "joke", "i wish", "never again",
+    ), mentioned=True),
+    Refusal(_LAW, _any("rules", "a fine", "permit"), mentioned=True),
+    Refusal(_MONEY, _any("too much \\?", "pays"), mentioned=True),
 )
 
 
-def refusal(line: str) -> str | None:
-    """Return who decides what a text asks, where no calculation does."""
+def refusal(line: str, *, plain: bool) -> str | None:
+    """Return who decides what a text asks, where no calculation does; in a plain question of ours a word of another subject does no harm."""
     for one in REFUSALS:
-        if one.matches.search(line):
+        if not (plain and one.mentioned) and one.matches.search(line):
             return one.why
     return None

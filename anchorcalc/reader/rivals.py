@@ -9,14 +9,18 @@ _SAID_FOR_USE = frozenset((
     "mark_interval", "marks", "chain_size", "line_size", "shackle_size", "engine_power", "propeller_diameter", "spread", "slope", "drift", "distance_off", "distance",
     "anchor_mass", "pull_angle", "other_rode_out", "low_height", "high_height", "under_keel", "reading",
 ))
+_ALIKE = {"distance": "distance_off", "distance_off": "distance", "low_height": "tide_fall", "high_height": "tide_rise"}
 _LIKELY = 0.03
 
 
 def taker(reading: Reading, weighed: list[Weighed]) -> str | None:
     """Return the likeliest other question that takes a figure which the chosen one passes over."""
-    passed = {term for _, term in reading.aside if term in _SAID_FOR_USE}
+    takes = frozenset(reading.question.inputs)
+    passed = {term for _, term in reading.aside if term in _SAID_FOR_USE and term not in takes and _ALIKE.get(term) not in reading.asked}
     if any(mention.kind == "position" for mention, _ in reading.aside):
         passed.add("fixes")
     if not passed:
         return None
-    return next((one.question for one in weighed[1:] if one.share >= _LIKELY and passed & set(question_named(one.question).inputs)), None)
+    passed |= {_ALIKE[term] for term in passed if term in _ALIKE}
+    others = (one.question for one in weighed if one.share >= _LIKELY and one.question != reading.question.name)
+    return next((name for name in others if passed & set(question_named(name).inputs)), None)
