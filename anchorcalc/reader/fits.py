@@ -13,7 +13,7 @@ Fit = Literal["yes", "bare", "no", "never"]
 
 _UNIT_KIND = {kinds.LENGTH: "length", kinds.SIZE: "length", kinds.MASS: "mass", kinds.SPEED: "speed", kinds.FORCE: "force", kinds.ANGLE: "angle",
               kinds.POWER: "power", kinds.LENGTHS: "length"}
-_MEASURED = frozenset(("length", "mass", "speed", "force", "angle", "power", "time", "volume", "temperature", "area"))
+_MEASURED = frozenset(("length", "mass", "speed", "force", "angle", "power"))
 # Units of everyday English that the vocabulary has not, in those that it has.
 _PLAIN = {"length": "m", "mass": "kg", "speed": "m/s", "force": "N", "power": "W", "angle": "deg", "time": "s"}
 _FORCE_OF_MASS = {"kg": "kgf", "lb": "lbf", "t": "tf"}

@@ -124,6 +124,8 @@ def _take(reading: Reading, role: Role, takes: frozenset[str], parts: frozenset[
         if known is not None and known.amount != role.mention.amount:
             reading.rivals.setdefault(term, [known.amount]).append(role.mention.amount)
         reading.bare[term] = role.mention
+    elif role.fit == "no" and term in reading.asked:
+        reading.leave(role.mention, None)
     elif ALL_TERMS[term].kind.name == "clock":
         reading.put(term, clock_said(role.mention))
     else:
