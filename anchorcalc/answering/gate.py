@@ -69,8 +69,10 @@ def admit(
             else:
                 taken[name], origins[name] = found, origin
             break
-    faults.extend(_unknown(question, asked, boat))
-    faults.extend(alternatives(question, taken, origins))
+    if boat or any(name not in question.inputs for name in asked):
+        faults.extend(_unknown(question, asked, boat))
+    if question.one_of:
+        faults.extend(alternatives(question, taken, origins))
     system = settled_system(taken, origins, units if units is not None else (boat or {}).get("units"), faults)
     admitted = Admitted(values={}, taken=taken, origins=origins, system=system, notes=[], derived=[])
     faults.extend(too_ranged(question, admitted))
@@ -78,7 +80,7 @@ def admit(
     refused = {one.input for one in faults}
     fill(question, admitted, refused)
     faults.extend(one for condition, one in shortfalls(question, admitted, refused) if somewhere(condition))
-    if not faults:
+    if not faults and (question.refuses or question.clocks):
         faults.extend(one for _, one in contradictions(question, admitted))
     if faults:
         raise InputError(faults)
@@ -194,7 +196,8 @@ def _settle_tide_times(admitted: Admitted) -> None:
 
 def fill(question: Question, admitted: Admitted, refused: set[str]) -> None:
     """Fill in what others give, then what is usual."""
-    _settle_tide_times(admitted)
+    if question.clocks:
+        _settle_tide_times(admitted)
     for derivation in question.derives:
         _derive(derivation, question, admitted, refused)
     for name, one in question.inputs.items():
@@ -254,7 +257,7 @@ def usual(term: Term, system: str) -> Taken:
 def _derive(derivation: Derivation, question: Question, admitted: Admitted, refused: set[str]) -> None:
     """Fill one input that others give; where it was said itself, what was said counts and the answer says so."""
     gives, origins = derivation.gives, admitted.origins
-    if refused.intersection((gives, *derivation.needs, *derivation.takes)):
+    if refused and refused.intersection((gives, *derivation.needs, *derivation.takes)):
         refused.add(gives)
         return
     if not all(name in admitted.values for name in derivation.needs) or any(name in admitted.values for name in derivation.unless):
