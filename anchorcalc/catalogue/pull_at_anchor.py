@@ -83,11 +83,11 @@ _FLOATING = LINE_MATERIAL.code("polypropylene")
 
 
 def _no_range_afloat(name: str) -> Refuse:
-    """Refuse a range of what makes the load on line that floats: it lifts the chain, less so under more load, and neither end is surely worse."""
+    """Refuse a range of chain, or of what makes the load, on line that floats: it lifts the chain, less so under more load."""
     rule = refuse(
         name,
         lambda **found: np.equal(found["line_material"], _FLOATING),
-        why="is a range on line that floats, which may pull flatter under more load",
+        why="is a range on line that floats, which may pull flatter as that grows",
         would_do="one value",
         code="range_not_taken",
     )
@@ -120,7 +120,7 @@ QUESTION = Question(
             would_do="more rode than depth + tide_rise + bow_height",
         ),
         SIZE_OF_RANGED_BOAT,
-        *(_no_range_afloat(name) for name in ("load", "boat_length", "wind", "beam", "current")),
+        *(_no_range_afloat(name) for name in ("load", "boat_length", "wind", "beam", "current", "chain")),
     ),
     cautions=(
         CHAIN_ASSUMED,
@@ -155,6 +155,6 @@ QUESTION = Question(
         "pull_angle": f"-rode_out +depth +bow_height +tide_rise {_EITHER} -chain -chain_size ^line_size",
         "chain_lying": f"+rode_out -depth -bow_height -tide_rise {_EITHER} +chain +chain_size ^line_size",
         "bow_tension": f"-rode_out +depth +bow_height +tide_rise {_EITHER} ^chain +chain_size ^line_size",
-        "reach": f"+rode_out -depth -bow_height -tide_rise {_EITHER} -chain -chain_size ^line_size",
+        "reach": f"+rode_out -depth -bow_height -tide_rise {_EITHER} ^chain -chain_size ^line_size",
     },
 )
