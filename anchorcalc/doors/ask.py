@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from anchorcalc.answering.answer import answer
+from anchorcalc.answering.gate import admit
 from anchorcalc.answering.replies import Cannot, LeftAside, Needs, Reply, Unclear
 from anchorcalc.answering.taking import Taken, take
 from anchorcalc.catalogue import question as question_named
@@ -26,6 +27,7 @@ from anchorcalc.vocabulary import TERMS
 
 LONGEST = 20_000
 PLAIN, LIKELY, AHEAD = 0.75, 0.3, 3.0  # a share that is plain; else it must be likely, and so many times likelier than the next
+BY_FIGURES = 1.3  # so many times likelier is enough where only this question has all its figures
 SURE = 7.0  # weight of a pattern that names a question, whatever else the text holds
 _HEIGHTS = ("low_height", "high_height")
 _SOUNDER = frozenset(("reads_from", "draught", "transducer_depth"))
@@ -53,8 +55,8 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
     system = units or getattr(known_boat.get("units"), "text", None)
     reading = filled(sentence=sentence, question=question, system=system, earlier=known_before, boat=known_boat)
     rival = rival_of(reading, weighed) if earlier is None else taker(reading, weighed)
-    if rival is not None:
-        other = filled(sentence=sentence, question=question_named(rival), system=system, earlier={}, boat=known_boat)
+    other = filled(sentence=sentence, question=question_named(rival), system=system, earlier={}, boat=known_boat) if rival is not None else None
+    if other is not None and not (weighed[0].share > BY_FIGURES * weighed[1].share and whole_for(reading, boat) and not whole_for(other, boat)):
         return Unclear(status="unclear", choices=(choice(reading, {}), choice(other, {})), version=VERSION)
     if earlier is not None:
         fill_lone(reading, before=earlier, known=known_before, boat=boat)
@@ -73,6 +75,15 @@ def rival_of(reading: Reading, weighed: list[Weighed]) -> str | None:
     if len(weighed) > 1 and weighed[0].share < PLAIN and weighed[0].share < max(LIKELY, AHEAD * weighed[1].share):
         return weighed[1].question
     return taker(reading, weighed)
+
+
+def whole_for(reading: Reading, boat: Mapping[str, Any] | None) -> bool:
+    """Say whether a text and the boat give all that the question must have."""
+    try:
+        admit(reading.question, reading.asked, boat=boat)
+    except InputError:
+        return False
+    return not reading.open_terms and not reading.rivals and not reading.bare
 
 
 def _in_cables(amount: Any) -> bool:

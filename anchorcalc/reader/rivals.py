@@ -5,10 +5,29 @@ from anchorcalc.reader.intent import Weighed
 from anchorcalc.reader.reading import Reading
 
 # What is hardly said beside a question that has no use for it; a boat's length or the wind are.
-_SAID_FOR_USE = frozenset((
-    "mark_interval", "marks", "chain_size", "line_size", "shackle_size", "engine_power", "propeller_diameter", "spread", "slope", "drift", "distance_off", "distance",
-    "anchor_mass", "pull_angle", "other_rode_out", "low_height", "high_height", "under_keel", "reading",
-))
+_SAID_FOR_USE = frozenset(
+    (
+        "mark_interval",
+        "marks",
+        "chain_size",
+        "line_size",
+        "shackle_size",
+        "engine_power",
+        "propeller_diameter",
+        "spread",
+        "slope",
+        "drift",
+        "distance_off",
+        "distance",
+        "anchor_mass",
+        "pull_angle",
+        "other_rode_out",
+        "low_height",
+        "high_height",
+        "under_keel",
+        "reading",
+    )
+)
 _ALIKE = {"distance": "distance_off", "distance_off": "distance", "low_height": "tide_fall", "high_height": "tide_rise"}
 _LIKELY = 0.03
 
