@@ -1,5 +1,6 @@
 """Which quantity stands for which term: from the words beside it, all quantities of a text together."""
 
+import itertools
 from functools import cache
 from typing import NamedTuple
 
@@ -39,12 +40,13 @@ class Role(NamedTuple):
     alias: str = ""
 
 
-Phrases = dict[str, list[tuple[tuple[str, ...], dict[str, float], dict[str, float]]]]
+Said = tuple[tuple[tuple[str, float], ...], tuple[tuple[str, float], ...]]
+Phrases = dict[str, tuple[tuple[int, ...], dict[tuple[str, ...], Said]]]
 
 
 @cache
 def _phrases() -> Phrases:
-    """Return the phrases by their first word: words, terms of what follows, terms of what stands before.
+    """Return the phrases by their first word: how many words they have, and by their words the terms of what follows and of what stands before.
 
     A term without a table is known by its nouns; each term also by its own name, which no other phrase outweighs.
     """
@@ -58,10 +60,10 @@ def _phrases() -> Phrases:
             for weight, phrases in weights.items():
                 for phrase in phrases:
                     _hold(held, name, phrase, side, float(weight))
-    found: Phrases = {}
+    first: dict[str, dict[tuple[str, ...], Said]] = {}
     for words, (behind, before) in held.items():
-        found.setdefault(words[0], []).append((words, behind, before))
-    return found
+        first.setdefault(words[0], {})[words] = (tuple(behind.items()), tuple(before.items()))
+    return {word: (tuple(sorted({len(words) for words in said})), said) for word, said in first.items()}
 
 
 def _hold(held: dict[tuple[str, ...], tuple[dict[str, float], dict[str, float]]], name: str, phrase: str, side: str, weight: float) -> None:
@@ -77,13 +79,17 @@ def spoken(tokens: tuple[Token, ...]) -> list[Spoken]:
     """Return every phrase of the cue table that a text holds; articles are passed over."""
     phrases = _phrases()
     index = [at for at, token in enumerate(tokens) if token.word not in ARTICLES]
-    words = [tokens[at].word for at in index]
+    words = tuple(tokens[at].word for at in index)
     found: list[Spoken] = []
     for place, word in enumerate(words):
-        for said, behind, before in phrases.get(word, ()):
-            if len(said) == 1 or tuple(words[place : place + len(said)]) == said:
-                asked_for = place > 0 and words[place - 1] in _ASKED_FOR  # `6 m here: how much chain` does not call the 6 m chain
-                found.append(Spoken(index[place], index[place + len(said) - 1] + 1, tuple(behind.items()), () if asked_for else tuple(before.items())))
+        if word not in phrases:
+            continue
+        lengths, said = phrases[word]
+        asked_for = place > 0 and words[place - 1] in _ASKED_FOR  # `6 m here: how much chain` does not call the 6 m chain
+        for length in lengths:
+            one = said.get(words[place : place + length])
+            if one is not None and place + length <= len(words):
+                found.append(Spoken(index[place], index[place + length - 1] + 1, one[0], () if asked_for else one[1]))
     return found
 
 
@@ -116,7 +122,9 @@ def _cost(token: Token, *, mine: Mention, backward: bool) -> float:
     return 1.2
 
 
-def candidates(*, tokens: tuple[Token, ...], at: int, starts: dict[int, list[Spoken]], ends: dict[int, list[Spoken]], takes: frozenset[str]) -> list[Role]:
+def candidates(
+    *, tokens: tuple[Token, ...], at: int, starts: dict[int, list[Spoken]], ends: dict[int, list[Spoken]], takes: frozenset[str]
+) -> list[Role]:
     """Return what the words around make of one quantity, the strongest first."""
     mention = tokens[at].mention
     assert mention is not None
@@ -132,7 +140,17 @@ def candidates(*, tokens: tuple[Token, ...], at: int, starts: dict[int, list[Spo
             for one in beside:
                 for said, weight in one.behind if backward else one.before:
                     name = _here(said, takes)
-                    _keep(best, name=name, alias=said if name != said else "", weight=weight, cost=cost, mention=mention, at=at, cue=(one.start, one.end), takes=takes)
+                    _keep(
+                        best,
+                        name=name,
+                        alias=said if name != said else "",
+                        weight=weight,
+                        cost=cost,
+                        mention=mention,
+                        at=at,
+                        cue=(one.start, one.end),
+                        takes=takes,
+                    )
             place = place - 1 if backward else place + 1
             if not 0 <= place < len(tokens):
                 break
@@ -188,10 +206,21 @@ _ROPE = frozenset(("chain", "line"))
 
 
 def _keep(
-    best: dict[str, Role], *, name: str, alias: str, weight: float, cost: float, mention: Mention, at: int, cue: tuple[int, int], takes: frozenset[str],
+    best: dict[str, Role],
+    *,
+    name: str,
+    alias: str,
+    weight: float,
+    cost: float,
+    mention: Mention,
+    at: int,
+    cue: tuple[int, int],
+    takes: frozenset[str],
 ) -> None:
     how = fit(term=ALL_TERMS[name], mention=mention)
-    if how == "never" or (how == "no" and (name not in takes or cost > _TIGHT or weight < _PLAIN or any(name in takes for name in _OWN_KIND.get(mention.kind, ())))):
+    if how == "never" or (
+        how == "no" and (name not in takes or cost > _TIGHT or weight < _PLAIN or any(name in takes for name in _OWN_KIND.get(mention.kind, ())))
+    ):
         return
     score = weight - cost - (_WRONG if how == "no" else 0.0) - (0.0 if name in takes else _FOREIGN)
     if mention.kind == "number" and weight < _PLAIN and ALL_TERMS[name].kind is RATIO and not 2.0 <= mention.amount.value <= _MOST_SCOPE:  # type: ignore[union-attr]
@@ -219,7 +248,8 @@ def roles(*, tokens: tuple[Token, ...], takes: frozenset[str], without: frozense
         ends.setdefault(one.end, []).append(one)
     states = [
         [*candidates(tokens=tokens, at=at, starts=starts, ends=ends, takes=takes), Role(token.mention, at, None, 0.0)]
-        for at, token in enumerate(tokens) if token.mention is not None and at not in without
+        for at, token in enumerate(tokens)
+        if token.mention is not None and at not in without
     ]
     return _best_path(states)
 
@@ -229,7 +259,7 @@ def _best_path(states: list[list[Role]]) -> list[Role]:
         return []
     totals = [one.score for one in states[0]]
     came: list[list[int]] = []
-    for before, now in zip(states, states[1:], strict=False):
+    for before, now in itertools.pairwise(states):
         back, sums = [], []
         for role in now:
             options = [total + role.score - _clash(earlier, role) for total, earlier in zip(totals, before, strict=True)]
