@@ -28,9 +28,7 @@ def solve(*, angle: May = None, scope: May = None) -> dict[str, Any]:
 
 
 def headline(s: Shown, v: Values) -> str:
-    """Say the one that was asked for."""
-    if hasattr(s, "scope_answer") or "angle" not in v or s.angle == getattr(s, "angle_answer", ""):
-        return f"A taut line at {s.angle} has a scope of {s.scope}."
+    """Say both, whichever was given."""
     return f"At a scope of {s.scope} a taut line lies {s.angle} below the horizontal."
 
 

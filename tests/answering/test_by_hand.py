@@ -116,3 +116,66 @@ def test_plan_of_marks_worked_by_hand(inputs: dict[str, Any], plan: list[tuple[f
     rows = anchorcalc.mark_plan(**inputs, scope=5, bow_height="1 m").results.plan
     assert [row.mark.si for row in rows] == list(range(1, len(plan) + 1))
     assert [(row.rode_out.si, row.deepest_depth.si) for row in rows] == [pytest.approx(one) for one in plan]
+
+
+def test_two_hundred_marks_are_a_plan_and_one_more_is_not() -> None:
+    assert len(anchorcalc.mark_plan(rode_aboard="200 m", mark_interval="1 m").results.plan) == 200
+    with pytest.raises(anchorcalc.InputError):
+        anchorcalc.mark_plan(rode_aboard="201 m", mark_interval="1 m")
+
+
+def test_even_half_a_metre_of_chain_has_a_size_for_the_boat() -> None:
+    read = anchorcalc.pull_at_anchor(rode_out="30 m", depth="5 m", boat_length="8 m", wind="20 kn", chain="0.5 m").read
+    assert read.chain_size is not None and read.chain_size.origin == "assumed"
+    assert anchorcalc.pull_at_anchor(rode_out="30 m", depth="5 m", boat_length="8 m", wind="20 kn").read.chain_size is None
+
+
+def test_a_size_of_chain_without_its_length_is_chain_all_the_way_and_the_answer_says_so() -> None:
+    said = anchorcalc.pull_at_anchor(rode_out="30 m", depth="5 m", load="2 kN", chain_size="8 mm")
+    assert "chain_assumed" in {one.code for one in said.cautions}
+    given = anchorcalc.pull_at_anchor(rode_out="30 m", depth="5 m", load="2 kN", chain_size="8 mm", chain="0.5 m", line_size="14 mm")
+    assert "chain_assumed" not in {one.code for one in given.cautions}
+
+
+# What a skipper is told, word for word; the figures are those of the sums above.
+HEADLINES: list[tuple[str, dict[str, Any], str]] = [
+    ("rode_to_let_out", {"depth": "4 m", "bow_height": "1 m", "scope": 7, "mark_interval": "10 m"},
+     "Let out 35 m of rode: stop at mark 4, or 5 m past mark 3."),
+    ("rode_to_let_out", {"depth": "4 m", "bow_height": "1 m", "scope": 8, "mark_interval": "10 m"}, "Let out 40 m of rode: stop at mark 4."),
+    ("rode_to_let_out", {"depth": "1 m", "bow_height": "1 m", "scope": 4, "mark_interval": "10 m"},
+     "Let out 8 m of rode: stop at mark 1, or 8 m from where the marks begin."),
+    ("mark_to_stop_at", {"marks": "10,20 m", "rode_out": "36 m"}, "Stop 16 m past mark 2, the last one."),
+    ("scope_now", {"rode_out": "36 m", "depth": "5 m", "bow_height": "1 m", "tide_rise": "3 m"}, "Scope 4:1 at high water (6:1 now): short."),
+    ("scope_now", {"rode_out": "36 m", "depth": "5 m", "bow_height": "1 m"}, "Scope 6:1 now: fair."),
+    ("deepest_anchorage", {"rode_aboard": "7 m", "bow_height": "1 m"}, "No water at all: the rode aboard does not give 7:1 here."),
+    ("line_angle", {"scope": 2}, "At a scope of 2:1 a taut line lies 30° below the horizontal."),
+    ("line_angle", {"angle": "30 deg"}, "At a scope of 2:1 a taut line lies 30° below the horizontal."),
+    ("tide_at", {"low_height": "1 m", "low_at": "12:00", "high_height": "5 m", "high_at": "06:00", "at": "10:00"},
+     "At 10:00 the tide stands at 2 m, falling: 1 m still to go."),
+    ("time_to_let_go", {"depth": "2 m", "bow_height": "1 m", "rode_aboard": "5 m", "boat_length": "6 m", "distance_off": "60 m", "drift": "2 m/s"},
+     "LET GO NOW: 5 m of rode."),
+    ("time_to_let_go", {"depth": "2 m", "bow_height": "1 m", "rode_aboard": "5 m", "boat_length": "6 m", "distance_off": "130 m", "drift": "2 m/s"},
+     "Let go within 1 min: 5 m of rode."),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("question", "inputs", "headline"), HEADLINES, ids=[f"{one[0]}-{place}" for place, one in enumerate(HEADLINES)])
+def test_headline_says_it(question: str, inputs: dict[str, Any], headline: str) -> None:
+    assert anchorcalc.answer(question, **inputs).headline == headline
+
+
+def test_working_of_a_circle_says_the_fall_only_where_there_is_one_and_when_the_place_dries() -> None:
+    same: dict[str, Any] = {"rode_out": "5 m", "boat_length": "6 m", "bow_height": "1 m"}
+    assert "fall" not in anchorcalc.swing_radius(depth="2 m", **same).working[0]
+    assert "3 m of water − 0.5 m of fall" in anchorcalc.swing_radius(depth="3 m", tide_fall="0.5 m", **same).working[0]
+    assert "dry at low water" in anchorcalc.swing_radius(depth="3 m", tide_fall="3 m", **same).working[0]
+
+
+def test_fixes_across_midnight_are_the_same_with_and_without_their_dates() -> None:
+    places = ["64.1003 N, 10.2 E", "64.1004 N, 10.2 E", "64.1005 N, 10.2 E"]
+    same: dict[str, Any] = {"anchor_at": "64.1 N, 10.2 E", "rode_out": "30 m", "depth": "5 m", "boat_length": "9 m"}
+    plain = [{"at": at, "position": place} for at, place in zip(("23:50", "00:00", "00:10"), places, strict=True)]
+    dated = [{"at": at, "position": place} for at, place in zip(("2026-06-01T23:50", "2026-06-02T00:00", "2026-06-02T00:10"), places, strict=True)]
+    one, other = (anchorcalc.drag_check(fixes=fixes, **same).results for fixes in (plain, dated))
+    assert one == other
+    assert one.drift_speed is not None and one.drift_speed.si == pytest.approx(22.3 / 1200.0, rel=0.01)
