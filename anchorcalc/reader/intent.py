@@ -87,24 +87,35 @@ def second_question(line: str, weighed: list[Weighed]) -> int:
 def _named(line: str) -> dict[str, Named]:
     """Return the questions that a pattern of the tables names."""
     words = frozenset(line.split())
-    found = ((name, _weight(asks, hints, line, words)) for name, (asks, hints) in cues().items())
-    return {name: one for name, one in found if one is not None}
+    patterns, by_word, always = _indexed()
+    possible = set(always).union(*(by_word[word] for word in words if word in by_word))
+    asks: dict[str, list[tuple[float, int]]] = {}
+    hints: dict[str, float] = {}
+    for name, hint, one in (patterns[number] for number in sorted(possible)):
+        if all(not words.isdisjoint(need) for need in one.needs) and (at := one.matches.search(line)) is not None:
+            if hint:
+                hints[name] = hints.get(name, 0.0) + one.weight
+            else:
+                asks.setdefault(name, []).append((one.weight, -at.start()))
+    return {name: _weight(found, hints.get(name, 0.0)) for name, found in asks.items()}
 
 
-def _weight(asks: tuple[Cue, ...], hints: tuple[Cue, ...], line: str, words: frozenset[str]) -> Named | None:
-    strongest, total, first = 0.0, 0.0, len(line)
-    for one in asks:
-        if one.needs <= words:
-            at = one.matches.search(line)
-            if at is not None:
-                total += one.weight
-                if one.weight > strongest or (one.weight == strongest and at.start() < first):
-                    strongest, first = one.weight, at.start()
-    if not strongest:
-        return None
-    weight = strongest + _FURTHER * min(total - strongest, 15.0)
-    weight += sum(one.weight for one in hints if one.needs <= words and one.matches.search(line))
-    return Named(weight, strongest, first)
+def _weight(found: list[tuple[float, int]], hints: float) -> Named:
+    strongest, first = max(found)
+    further = sum(weight for weight, _ in found) - strongest
+    return Named(strongest + _FURTHER * min(further, 15.0) + hints, strongest, -first)
+
+
+@cache
+def _indexed() -> tuple[tuple[tuple[str, bool, Cue], ...], dict[str, tuple[int, ...]], tuple[int, ...]]:
+    """Return the patterns of all questions (and whether each is a hint), those that a word calls up, and those that are always tried."""
+    patterns = tuple((name, hint, one) for name, sides in cues().items() for hint, side in zip((False, True), sides, strict=True) for one in side)
+    by_word: dict[str, list[int]] = {}
+    for number, (_, _, one) in enumerate(patterns):
+        for word in min(one.needs, key=len, default=frozenset()):
+            by_word.setdefault(word, []).append(number)
+    always = tuple(number for number, (_, _, one) in enumerate(patterns) if not one.needs)
+    return patterns, {word: tuple(numbers) for word, numbers in by_word.items()}, always
 
 
 def plainly_asked(weighed: list[Weighed]) -> bool:
@@ -127,11 +138,14 @@ _REQUEST = re.compile(
     r"(?<= )(?:\?|look over|go over|go through|is that|is this|are we|for me|draw me|specify|is it|give my|working out|what|which|when|"
     r"where|how|tell|give me|show|list|calculate|compute|work out|check|please|estimate|recommend|survey|inspect|rate|vet|convert|"
     r"wanted|needed|need|i want the|want to know|like to know|wonder|wondering|id know|i would know|anything wrong|someone|help|explain|"
-    r"find|figure out)(?= )")
+    r"find|figure out)(?= )"
+)
 _BEGINS = re.compile(
     r"(?:^ |[.,;:!\n] |<\w+> |so |and )(?:is|are|am|do|does|can|could|will|would|should|shall|must|may|might|has|have i|have we|"
-    r"did)(?= \S)")
+    r"did)(?= \S)"
+)
 _FRAGMENT = re.compile(
     r"(?:[,;:.] |^ )(?:rode|scope|swing|load|mark plan|drag check|tackle check|longest|max|deepest|shallowest|true depth|real depth|"
-    r"depth per mark|hold)(?= )")
+    r"depth per mark|hold)(?= )"
+)
 _STATES = re.compile(r"(?<= )(?:i|we|is|are|have|has|was|were|lies|she|they|draws|my|our)(?= )")

@@ -2,16 +2,17 @@
 
 import re
 import tomllib
+from collections.abc import Iterator
 from functools import cache
 from importlib.resources import files
 from typing import Any, NamedTuple
 
 
 class Cue(NamedTuple):
-    """One pattern: its weight, the words that must be there, and the pattern itself."""
+    """One pattern: its weight, sets of words of each of which one must be there, and the pattern itself."""
 
     weight: float
-    needs: frozenset[str]
+    needs: tuple[frozenset[str], ...]
     matches: re.Pattern[str]
 
 
@@ -34,14 +35,19 @@ _CAPITALS = re.compile(r"\b[A-Z]{2,}\b")
 
 def cue(said: str, *, weight: float) -> Cue:
     """Return a pattern of a table ready for use."""
-    depth, needed = 0, set()
-    for part in said.split():
-        depth += part.count("(") + part.count("[")
-        if depth == 0 and part.isalpha() and part.islower():
-            needed.add(part)
-        depth -= part.count(")") + part.count("]")
     said = _CAPITALS.sub(lambda found: _lists()[found[0]], said.strip())
-    return Cue(weight, frozenset(needed), re.compile(_regex(said)))
+    return Cue(weight, tuple(_needs(said)), re.compile(_regex(said)))
+
+
+_OUTERMOST = re.compile(r"\[[^\]]*\]|\((?:[^()]|\([^()]*\))*\)|[^\s\[(]+")
+
+
+def _needs(said: str) -> Iterator[frozenset[str]]:
+    """Yield the plain words, and the first words of the choices, without which a pattern cannot match."""
+    for part in _OUTERMOST.findall(said):
+        firsts = [choice.split(" ")[0] for choice in part[1:-1].split("|")] if part[0] == "(" else [part]
+        if all(first.isalpha() and first.islower() for first in firsts) and part.count("(") < 2:
+            yield frozenset(firsts)
 
 
 def _regex(said: str) -> str:
