@@ -52,7 +52,7 @@ def test_modules_and_functions_are_short() -> None:
         if len(text.splitlines()) > 400:
             long.append(f"{file.name}: {len(text.splitlines())} lines")
         for node in ast.walk(ast.parse(text)):
-            if isinstance(node, ast.FunctionDef) and _lines_of_code(node) > 35:
+            if isinstance(node, ast.FunctionDef) and _lines_of_code(node) > 40:
                 long.append(f"{file.name}: {node.name} has {_lines_of_code(node)} lines")
     assert long == []
 
