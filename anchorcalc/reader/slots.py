@@ -63,7 +63,7 @@ def _phrases() -> Phrases:
     first: dict[str, dict[tuple[str, ...], Said]] = {}
     for words, (behind, before) in held.items():
         first.setdefault(words[0], {})[words] = (tuple(behind.items()), tuple(before.items()))
-    return {word: (tuple(sorted({len(words) for words in said})), said) for word, said in first.items()}
+    return {word: (tuple(sorted({len(words) for words in said}, reverse=True)), said) for word, said in first.items()}
 
 
 def _hold(held: dict[tuple[str, ...], tuple[dict[str, float], dict[str, float]]], name: str, phrase: str, side: str, weight: float) -> None:
