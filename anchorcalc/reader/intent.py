@@ -2,6 +2,7 @@
 
 import math
 import re
+from collections import Counter
 from collections.abc import Sequence
 from functools import cache
 from typing import NamedTuple
@@ -110,9 +111,11 @@ def _weight(found: list[tuple[float, int]], hints: float) -> Named:
 def _indexed() -> tuple[tuple[tuple[str, bool, Cue], ...], dict[str, tuple[int, ...]], tuple[int, ...]]:
     """Return the patterns of all questions (and whether each is a hint), those that a word calls up, and those that are always tried."""
     patterns = tuple((name, hint, one) for name, sides in cues().items() for hint, side in zip((False, True), sides, strict=True) for one in side)
+    common = Counter(word for _, _, one in patterns for need in one.needs for word in need)
     by_word: dict[str, list[int]] = {}
     for number, (_, _, one) in enumerate(patterns):
-        for word in min(one.needs, key=len, default=frozenset()):
+        rarest = min(one.needs, key=lambda need: sum(common[word] for word in need), default=frozenset[str]())
+        for word in rarest:
             by_word.setdefault(word, []).append(number)
     always = tuple(number for number, (_, _, one) in enumerate(patterns) if not one.needs)
     return patterns, {word: tuple(numbers) for word, numbers in by_word.items()}, always
