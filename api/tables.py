@@ -70,7 +70,7 @@ class Form(NamedTuple):
 
 
 FORMS = {
-    CSV: Form(CSV, lambda file: CsvSource(Stream(file), where="body", alone=True), lambda file, read: CsvSink(file, read.dialect), True),
+    CSV: Form(CSV, lambda file: CsvSource(Stream(file), where="body"), lambda file, read: CsvSink(file, read.dialect), True),
     JSON_LINES: Form(JSON_LINES, lambda file: JsonSource(Stream(file), where="body"), lambda file, _: JsonSink(file), True),
     JSON_ARRAY: Form(JSON_ARRAY, lambda file: JsonArraySource(file.read(), where="body"), lambda file, _: JsonArraySink(file), False),
     ARROW: Form(ARROW, lambda file: ArrowSource(file, where="body"), lambda file, _: ArrowSink(file), False, row_limit_of_arrow),

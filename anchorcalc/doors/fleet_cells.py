@@ -11,7 +11,7 @@ import pyarrow as pa
 import pyarrow.compute as pc
 
 from anchorcalc.answering.taking import Taken, bounded, take
-from anchorcalc.errors import Fault
+from anchorcalc.errors import Fault, fault
 from anchorcalc.units.clock import Clock
 from anchorcalc.units.kinds import CLOCK, FIXES, FLAG, LENGTHS, POSITION, RATIO, SLOPE, WORD, Unit
 from anchorcalc.vocabulary.term import Term
@@ -32,7 +32,8 @@ class Cells(msgspec.Struct, kw_only=True):
 
     `state` says of each row (or of all) whether nothing, a value, a faulty cell or a range stands there. `low` are the values: numbers
     in SI, codes, flags, seconds; `high` the other ends where there are ranges. `key` tells apart what cannot stand in one array: the
-    form of clock times, the place of a list in `lists`. `said` reads one cell again, as the single call would.
+    form of clock times, the place of a list in `lists`. `said` reads one cell again, as the single call would; where all faulty cells have
+    the same `fault`, that stands for it.
     """
 
     state: int | Column
@@ -42,6 +43,7 @@ class Cells(msgspec.Struct, kw_only=True):
     key: int | Column = 0
     lists: list[Any] = []
     beaufort: bool | Column = False
+    fault: Fault | None = None
 
 
 def cell_of(column: int | Column, row: int) -> int:
@@ -64,8 +66,11 @@ class Reader:
             return self._objects(values)
         if pa.types.is_dictionary(values.type):
             values = values.dictionary_decode()
-        if self.plain_numbers and (pa.types.is_floating(values.type) or pa.types.is_integer(values.type) or pa.types.is_decimal(values.type)):
-            return self._numbers(values)
+        if pa.types.is_floating(values.type) or pa.types.is_integer(values.type) or pa.types.is_decimal(values.type):
+            if self.plain_numbers:
+                return self._numbers(values)
+            if self.unit is None and self.term.kind.has_unit:
+                return self._without_unit(values)
         if self.term.kind is CLOCK and pa.types.is_timestamp(values.type):
             return self._moments(values.cast(pa.timestamp("us", values.type.tz), safe=False))
         if pa.types.is_string(values.type) or pa.types.is_large_string(values.type) or pa.types.is_string_view(values.type):
@@ -129,6 +134,14 @@ class Reader:
             return take(term=self.term, raw=f"{text} {self.unit.symbol}")
         si = number * self.unit.factor
         return bounded(term=self.term, low=si, high=si, unit=self.unit.symbol, given=f"{text} {self.unit.symbol}")
+
+    def _without_unit(self, values: Any) -> Cells:
+        """Return numbers that have no unit anywhere as cells: one fault for all."""
+        name = self.term.name
+        would_do = f'the heading "{name} [{self.term.kind.metric}]", or {self.term.would_do} in each cell,'
+        state = np.where(values.is_null().to_numpy(zero_copy_only=False), ABSENT, FAULTY).astype(np.int8)
+        one = fault(name, "bare_number", None, "has numbers without a unit", would_do)
+        return Cells(state=state, low=np.zeros(len(values)), said=lambda _: one, fault=one)
 
     # --- texts ----------------------------------------------------------------------------------------------------------------------
 

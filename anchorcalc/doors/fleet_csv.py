@@ -10,6 +10,7 @@ import pyarrow as pa
 import pyarrow.compute as pc
 import pyarrow.csv as arrow_csv
 
+from anchorcalc.doors.fleet_uneven import Uneven
 from anchorcalc.errors import FileError, fault
 
 BLOCK = 1 << 20  # bytes read at once
@@ -113,30 +114,33 @@ def _outside(line: str, sign: str) -> int:
 
 
 class CsvSource:
-    """A CSV file, read block by block; `alone`: by one thread."""
+    """A CSV file, read block by block by one thread, which alone knows the numbers of uneven rows; taking cells apart is the least of the work."""
 
-    def __init__(self, stream: Stream, *, where: str, alone: bool = False) -> None:
-        self.where, self.alone = where, alone
+    def __init__(self, stream: Stream, *, where: str) -> None:
+        self.where = where
         self.dialect, self.columns = sniffed(stream.look(lines=2), where=where)
         self.comma = self.dialect.comma
         self._stream = stream
 
     def batches(self) -> Iterator[Any]:
-        """Yield the rows as record batches of texts."""
+        """Yield the rows as record batches of texts; one with uneven rows in it comes with their faults."""
+        uneven = Uneven(self.columns, delimiter=self.dialect.delimiter)
         try:
             reader = arrow_csv.open_csv(
                 pa.PythonFile(self._stream, mode="r"),
-                read_options=arrow_csv.ReadOptions(block_size=BLOCK, encoding=self.dialect.encoding, use_threads=not self.alone),
-                parse_options=arrow_csv.ParseOptions(delimiter=self.dialect.delimiter, newlines_in_values=True),
+                read_options=arrow_csv.ReadOptions(block_size=BLOCK, encoding=self.dialect.encoding, use_threads=False),
+                parse_options=arrow_csv.ParseOptions(delimiter=self.dialect.delimiter, newlines_in_values=True, invalid_row_handler=uneven.take),
                 convert_options=arrow_csv.ConvertOptions(column_types=dict.fromkeys(self.columns, pa.string()), strings_can_be_null=False),
             )
-            yield from reader
-        except (pa.ArrowInvalid, UnicodeDecodeError) as error:
+            for batch in reader:
+                yield uneven.mended(batch)
+            rest = uneven.rest()
+            if rest is not None:
+                yield rest
+        except (pa.ArrowInvalid, UnicodeDecodeError, csv.Error) as error:
             if "Empty CSV file" in str(error):
                 return
-            raise FileError(
-                [fault("table", "unreadable", self.where, f"cannot be read on ({error})", "a CSV file in UTF-8, all rows alike")]
-            ) from error
+            raise FileError([fault("table", "unreadable", self.where, f"cannot be read on ({error})", "a CSV file in UTF-8")]) from error
 
 
 class CsvSink:

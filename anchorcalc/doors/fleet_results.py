@@ -48,6 +48,8 @@ class Coded:
     def arrow(self, kind: Any) -> Any:
         """Return the column as arrow texts of a kind; views share the bytes of equal texts."""
         texts = pa.array(self.texts, kind)
+        if isinstance(self.codes, int) and kind != pa.string_view():
+            return pa.repeat(texts[self.codes], self.rows)
         codes = np.full(self.rows, self.codes, dtype=np.int32) if isinstance(self.codes, int) else self.codes
         if kind != pa.string_view() or texts.null_count:
             return texts.take(pa.array(codes)) if kind != pa.string_view() else self.arrow(pa.large_string())

@@ -33,6 +33,7 @@ from anchorcalc.units.quantity import Origin
 from anchorcalc.vocabulary import TERMS
 
 Rows = slice | Column
+NO_FAULTS: Mapping[int, Fault] = {}
 
 
 class Plan:
@@ -44,22 +45,28 @@ class Plan:
         self.readers = {name: Reader(TERMS[name], unit=heading.unit, comma=comma) for name, heading in headings.inputs.items()}
         self.boat = {name: take(term=one.term, raw=boat[name]) for name, one in question.inputs.items() if boat.get(name) is not None}
 
-    def answers(self, columns: Mapping[str, Any], rows: int) -> Results:
-        """Return the answers to a batch of rows; `columns` are the inputs by term."""
+    def answers(self, columns: Mapping[str, Any], rows: int, faults: Mapping[int, Fault] = NO_FAULTS) -> Results:
+        """Return the answers to a batch of rows; `columns` are the inputs by term; rows with a fault of their own go unanswered."""
         cells = {name: self.readers[name].cells(columns[name]) for name in self.question.inputs if name in columns}
         results = Results(self.question, self.headings, rows=rows)
-        for first, some in groups(list(cells.values()), rows):
+        kept = np.ones(rows, dtype=np.int8)
+        for row, fault in faults.items():
+            kept[row] = 0
+            results.refuse(row, [fault], 1)
+        for first, some in groups([one for cell in cells.values() for one in (cell.state, cell.key)] + [kept] * bool(faults), rows):
+            if not kept[first]:
+                continue
             count = rows if isinstance(some, slice) else some.size
             Group(self, cells, first=first, rows=some, count=count).answer(results)
         return results
 
 
-def groups(cells: list[Cells], rows: int) -> Iterator[tuple[int, Rows]]:
+def groups(parts: list[int | Column], rows: int) -> Iterator[tuple[int, Rows]]:
     """Yield the rows that gave the same inputs in the same way, each time with the first of them."""
     if rows == 0:
         return
     pattern, patterns = np.zeros(rows, dtype=np.int64), 1
-    for part in (part for one in cells for part in (one.state, one.key)):
+    for part in parts:
         if isinstance(part, int) or bool(np.all(part == part[0])):
             continue
         place = part if part.dtype == np.int8 else np.unique(part, return_inverse=True)[1]
@@ -99,7 +106,7 @@ class Group:
             else:
                 taken[name], origins[name] = below, "boat"
         elif state == FAULTY:
-            self.faulty[name] = None
+            self.faulty[name] = self.cells[name].fault
         elif state != ABSENT:
             low: Any = 0.0
             if TERMS[name].kind is CLOCK:

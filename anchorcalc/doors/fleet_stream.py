@@ -1,7 +1,7 @@
 """Rows through a question, batch by batch, in order and in constant memory; a few batches are under way at once."""
 
 from collections import Counter, deque
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from concurrent.futures import Future, ThreadPoolExecutor
 from typing import Any
 
@@ -15,6 +15,8 @@ from anchorcalc.doors.fleet_formats import ArrowSource, JsonArraySource, JsonSou
 from anchorcalc.doors.fleet_frames import arrow, joined
 from anchorcalc.doors.fleet_results import Results
 from anchorcalc.doors.fleet_rows import Plan
+from anchorcalc.doors.fleet_uneven import Mended
+from anchorcalc.errors import Fault
 
 Source = CsvSource | ParquetSource | JsonSource | JsonArraySource | ArrowSource
 
@@ -49,10 +51,11 @@ def answered(
     plans = {tuple(read.columns): plan_of(question, read.columns, boat=boat, units=units, strict=strict, comma=read.comma)}
 
     def one(batch: Any) -> tuple[Any, Results]:
+        batch, faults = batch if isinstance(batch, Mended) else (batch, {})
         columns = _columns(batch, read)
         if columns not in plans:  # objects of a JSON file need not have the same names
             plans[columns] = plan_of(question, columns, boat=boat, units=units, strict=strict, comma=read.comma)
-        return _answered(plans[columns], batch, columns, read, to_json)
+        return _answered(plans[columns], batch, columns, read, to_json, faults)
 
     under_way: deque[Future[tuple[Any, Results]]] = deque()
     some = False
@@ -72,8 +75,8 @@ def _columns(batch: Any, read: Source) -> tuple[str, ...]:
     return tuple(dict.fromkeys(name for row in batch for name in row)) if isinstance(batch, list) and batch else tuple(read.columns)
 
 
-def _answered(plan: Plan, batch: Any, columns: tuple[str, ...], read: Source, to_json: bool) -> tuple[Any, Results]:
-    """Return a batch with its answers beside it."""
+def _answered(plan: Plan, batch: Any, columns: tuple[str, ...], read: Source, to_json: bool, faults: Mapping[int, Fault]) -> tuple[Any, Results]:
+    """Return a batch with its answers beside it; rows with a fault of their own go unanswered."""
     if isinstance(batch, list):
         values: dict[str, Any] = {name: [row.get(one.column) for row in batch] for name, one in plan.headings.inputs.items()}
         results = plan.answers(values, len(batch))
@@ -82,7 +85,7 @@ def _answered(plan: Plan, batch: Any, columns: tuple[str, ...], read: Source, to
         batch = as_texts(batch, list(read.columns), where=read.where)
     else:
         places = {name: columns.index(one.column) for name, one in plan.headings.inputs.items()}
-        results = plan.answers({name: batch.column(place) for name, place in places.items()}, batch.num_rows)
+        results = plan.answers({name: batch.column(place) for name, place in places.items()}, batch.num_rows, faults)
     added = {name: arrow(parts).chunk(0) for name, parts in joined([results]).items()}
     fields = [*batch.schema, *(pa.field(name, column.type) for name, column in added.items())]
     return pa.RecordBatch.from_arrays([*batch.columns, *added.values()], schema=pa.schema(fields, batch.schema.metadata)), results

@@ -152,7 +152,6 @@ def test_a_file_with_headings_only_gives_the_headings_of_the_answer(tmp_path: Pa
 BAD = {
     "no file": (None, FileError, "cannot be read"),
     "an empty file": (b"", FileError, "is empty"),
-    "a row with a cell too many": (b"depth [m]\n4\n4,5\n", FileError, "Expected 1 columns, got 2"),
     "bytes that are no text": (b"depth [m]\n4\n\xff\xfe\xfd\n", FileError, "UTF-?8"),
     "no column that is asked for": (b"boat\nSkarv\n", TableError, "no column that is an input"),
 }

@@ -63,6 +63,15 @@ def test_a_json_array_is_answered_in_a_json_array(client: httpx.Client, wanted: 
     assert [answer["problem"] for answer in answers] == wanted["problem"]
 
 
+def test_a_row_of_csv_with_a_cell_too_many_goes_unanswered_alone(client: httpx.Client) -> None:
+    response = _asked(client, b"boat,depth [m],bow_height\nSkarv,4.0,1 m\nLom,4,1 m,x\nTeist,5\n", "text/csv")
+    assert response.status_code == 200
+    rows = pa.csv.read_csv(io.BytesIO(response.content))
+    assert rows["boat"].to_pylist() == ["Skarv", "Lom", "Teist"]
+    assert rows["rode_out [m]"].to_pylist() == [35.0, None, 43.4]
+    assert rows["problem"].to_pylist()[1].startswith("table: 'x' stands beyond the last heading (4 cells, 3 headings)")
+
+
 def test_an_arrow_stream_is_answered_in_an_arrow_stream(client: httpx.Client, wanted: dict[str, list[object]]) -> None:
     table = pa.table(ROWS)
     file = io.BytesIO()
@@ -147,7 +156,7 @@ def server() -> Iterator[Server]:
 
 def test_a_fault_on_the_way_breaks_the_connection_off(server: Server) -> None:
     rows = b"".join(b"4.%d,1 m\n" % (row % 10) for row in range(400_000))
-    body = b"depth [m],bow_height\n" + rows + b"4,1 m,one cell too many\n" + rows
+    body = b"depth [m],bow_height\n" + rows + b"4,\xff m\n" + rows
     with pytest.raises(httpx.RemoteProtocolError), httpx.Client(timeout=60) as client:
         client.post(f"{server.url}{PATH}", content=body, headers={"Content-Type": "text/csv"})
 
