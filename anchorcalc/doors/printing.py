@@ -1,4 +1,4 @@
-"""Replies as a terminal shows them: headline first, then working, what was assumed, cautions and sources."""
+"""Replies as a terminal shows them: headline first, then what was not used, working, what was assumed, cautions and sources."""
 
 import textwrap
 from collections.abc import Iterator
@@ -29,11 +29,13 @@ def _lines(reply: Reply, width: int) -> Iterator[str]:
         yield from (*_wrapped(reply.why, width, ""), "", "You can ask:", *_listed(reply.can_ask, width))
     else:
         yield from ("That can be read in more than one way. Did you mean:", *_listed([choice.text for choice in reply.choices], width))
-    yield from _aside(reply.left_aside, width)
+    if not isinstance(reply, Answer):
+        yield from _aside(reply.left_aside, width)
 
 
 def _answer(reply: Answer, width: int) -> Iterator[str]:
     yield from _wrapped(reply.headline, width, "")
+    yield from _aside(reply.left_aside, width)  # what the answer does not allow for stands beside it
     yield ""
     for line in reply.working:
         yield from _wrapped(line, width, "  ")
