@@ -30,7 +30,11 @@ def choices_of(reading: Reading) -> list[Choice]:
     """Return the readings that a text leaves open: a choice a value, or a choice a unit."""
     if reading.rivals:
         term, values = next(iter(reading.rivals.items()))
-        return [choice(reading, {term: value}) for value in values if not (isinstance(value, Amount) and value.kind == "number" and TERMS[term].kind.has_unit)] or list(_in_units(reading))
+        return [
+            choice(reading, {term: value})
+            for value in values
+            if not (isinstance(value, Amount) and value.kind == "number" and TERMS[term].kind.has_unit)
+        ] or list(_in_units(reading))
     return list(_in_units(reading))
 
 
@@ -39,7 +43,8 @@ def _in_units(reading: Reading) -> Iterator[Choice]:
     for unit in CHOICES[kinds[0]] if kinds else ():
         values = {
             term: with_unit(mention.amount, unit=unit)
-            for term, mention in reading.bare.items() if kind_of(TERMS[term]) == kinds[0] and isinstance(mention.amount, Amount)
+            for term, mention in reading.bare.items()
+            if kind_of(TERMS[term]) == kinds[0] and isinstance(mention.amount, Amount)
         }
         yield choice(reading, values)
 

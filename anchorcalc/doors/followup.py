@@ -19,7 +19,9 @@ from anchorcalc.units import kinds
 from anchorcalc.vocabulary import TERMS
 
 _OPENERS = re.compile(
-    r"^ (?:(?:and|so|then|or|but|okay|oh|right|hm|now|well|,|no) )*(?:(?:what about|what if|how about|make that|make it|same with|same but|same boat but|say|instead|what of|if|suppose|with|for|at|in|once) )?")
+    r"^ (?:(?:and|so|then|or|but|okay|oh|right|hm|now|well|,|no) )*(?:(?:what about|what if|how about|make that|make it|same with|same but"
+    r"|same boat but|say|instead|what of|if|suppose|with|for|at|in|once) )?"
+)
 _ASKS = re.compile(r"(?<= )(?:how|what|which|when|where|will|is|are|do|does|can|should|would|am|has)(?= )")
 _STRONG = 7.0
 
@@ -57,9 +59,16 @@ def _weakly_meant(reading: Reading, *, before: Before) -> str | None:
     """Take back (and return) what only a small word says of a lone quantity, where the exchange before knows no such input: `and for 60 m?`."""
     if len(reading.asked) != 1 or reading.bare or len(reading.sources) != 1:
         return None
-    (name, (start, score)), = reading.sources.items()
+    ((name, (start, score)),) = reading.sources.items()
     mention = next((token.mention for token in reading.sentence.tokens if token.start == start), None)
-    if mention is not None and "another" not in mention.flags and name in reading.asked and name not in before.inputs and name not in before.missing and score <= _WEAK:
+    if (
+        mention is not None
+        and "another" not in mention.flags
+        and name in reading.asked
+        and name not in before.inputs
+        and name not in before.missing
+        and score <= _WEAK
+    ):
         del reading.asked[name]
         reading.leave(mention, None)
         return name

@@ -10,9 +10,15 @@ def _between(name: str, meaning: str) -> Term:
 
 
 BETWEEN: dict[str, Term] = {
-    one.name: one for one in (
-        _between("at_high", "depth or height of tide at high water"), _between("at_low", "depth or height of tide at low water"),
-        _between("height_now", "height of tide now"), _between("hw_height", "height of high water"), _between("lw_height", "height of low water"), _between("charted", "depth on the chart"), _between("unwanted", "something else"),
+    one.name: one
+    for one in (
+        _between("at_high", "depth or height of tide at high water"),
+        _between("at_low", "depth or height of tide at low water"),
+        _between("height_now", "height of tide now"),
+        _between("hw_height", "height of high water"),
+        _between("lw_height", "height of low water"),
+        _between("charted", "depth on the chart"),
+        _between("unwanted", "something else"),
         _between("from_boat", "distance measured from the boat, not from the anchor"),
     )
 }

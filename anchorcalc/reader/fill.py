@@ -63,7 +63,11 @@ def _whole_rode(reading: Reading) -> None:
         return
     ropes = any(word in line for word in _ROPE)
     for name, other in (("line", " chain "), ("chain", None)):
-        if name in reading.asked and name not in reading.rivals and (other not in line if other else not ropes or any(one in line for one in _ALL_CHAIN)):
+        if (
+            name in reading.asked
+            and name not in reading.rivals
+            and (other not in line if other else not ropes or any(one in line for one in _ALL_CHAIN))
+        ):
             if not {"line", "chain"} - {name} & set(reading.asked):
                 reading.asked["rode_aboard"] = reading.asked.pop(name)
             return
@@ -72,7 +76,12 @@ def _whole_rode(reading: Reading) -> None:
 def _all_chain_out(reading: Reading) -> None:
     """Where only chain is spoken of, what is out is chain, and the chain that is said is what is out."""
     inputs, asked, line = reading.question.inputs, reading.asked, reading.sentence.line
-    if not {"rode_out", "chain", "chain_size"} <= set(inputs) or any(word in line for word in _ROPE) or "chain" in reading.bare or "chain_size" not in asked:
+    if (
+        not {"rode_out", "chain", "chain_size"} <= set(inputs)
+        or any(word in line for word in _ROPE)
+        or "chain" in reading.bare
+        or "chain_size" not in asked
+    ):
         return
     if "rode_out" in asked and "chain" not in asked and "rode_out" not in reading.rivals:
         asked["chain"] = asked["rode_out"]
@@ -88,7 +97,9 @@ def _from_boat(reading: Reading) -> None:
         reading.told.add(mention.start)
         if "distance" not in reading.asked:
             reading.open_terms["distance"] = TERMS["distance"].prompt
-    elif "distance" in reading.asked and not any(word in reading.sentence.line for word in (" anchor ", " hook ", " anchors ", " mine ", " ours ", " let go ", " drop ")):
+    elif "distance" in reading.asked and not any(
+        word in reading.sentence.line for word in (" anchor ", " hook ", " anchors ", " mine ", " ours ", " let go ", " drop ")
+    ):
         reading.cautions.append(cautions.FROM_ANCHOR)
 
 
@@ -97,7 +108,12 @@ def _units(reading: Reading, *, system: str | None, earlier: Mapping[str, Any]) 
     everything = [token.mention for token in reading.sentence.tokens if token.mention is not None]
     _units_of_parts(reading, everything, system)
     for term, mention in list(reading.bare.items()):
-        if term in reading.asked and isinstance(mention.amount, Amount) and isinstance(reading.asked[term], Amount) and reading.asked[term].value == mention.amount.value:
+        if (
+            term in reading.asked
+            and isinstance(mention.amount, Amount)
+            and isinstance(reading.asked[term], Amount)
+            and reading.asked[term].value == mention.amount.value
+        ):
             del reading.bare[term]
             continue
         unit = shared_unit(term=TERMS[term], mentions=everything, system=system, earlier=_units_of(term, earlier))

@@ -11,14 +11,38 @@ from anchorcalc.vocabulary.term import Term
 
 Fit = Literal["yes", "bare", "no", "never"]
 
-_UNIT_KIND = {kinds.LENGTH: "length", kinds.SIZE: "length", kinds.MASS: "mass", kinds.SPEED: "speed", kinds.FORCE: "force", kinds.ANGLE: "angle",
-              kinds.POWER: "power", kinds.LENGTHS: "length"}
+_UNIT_KIND = {
+    kinds.LENGTH: "length",
+    kinds.SIZE: "length",
+    kinds.MASS: "mass",
+    kinds.SPEED: "speed",
+    kinds.FORCE: "force",
+    kinds.ANGLE: "angle",
+    kinds.POWER: "power",
+    kinds.LENGTHS: "length",
+}
 _MEASURED = frozenset(("length", "mass", "speed", "force", "angle", "power"))
 # Units of everyday English that the vocabulary has not, in those that it has.
 _PLAIN = {"length": "m", "mass": "kg", "speed": "m/s", "force": "N", "power": "W", "angle": "deg", "time": "s"}
 _FORCE_OF_MASS = {"kg": "kgf", "lb": "lbf", "t": "tf"}
 # A bare trade fraction is a size in inches, never a length.
-_SHORT = frozenset(("depth", "rode_out", "rode_aboard", "chain", "line", "boat_length", "distance", "distance_off", "mark_interval", "marks", "beam", "other_rode_out", "other_boat_length"))
+_SHORT = frozenset(
+    (
+        "depth",
+        "rode_out",
+        "rode_aboard",
+        "chain",
+        "line",
+        "boat_length",
+        "distance",
+        "distance_off",
+        "mark_interval",
+        "marks",
+        "beam",
+        "other_rode_out",
+        "other_boat_length",
+    )
+)
 
 
 def is_size(mention: Mention) -> bool:
@@ -37,7 +61,12 @@ def is_trade_fraction(mention: Mention) -> bool:
     if mention.kind != "number" or not isinstance(amount, Amount) or amount.low != amount.high:
         return False
     sixteenths = amount.value * 32.0
-    return ("fraction" in mention.flags or "spelled" in mention.flags) and 0.0 < amount.value < 2.0 and amount.value % 1 != 0 and abs(sixteenths - round(sixteenths)) < 1e-9
+    return (
+        ("fraction" in mention.flags or "spelled" in mention.flags)
+        and 0.0 < amount.value < 2.0
+        and amount.value % 1 != 0
+        and abs(sixteenths - round(sixteenths)) < 1e-9
+    )
 
 
 def fit(*, term: Term, mention: Mention) -> Fit:
@@ -50,7 +79,12 @@ def fit(*, term: Term, mention: Mention) -> Fit:
     if term.kind is kinds.RATIO:
         return "yes" if (mention.kind == "ratio" and amount.value > 0.0) or mention.kind == "number" else "never"
     if term.kind is kinds.SLOPE:
-        return "yes" if mention.kind == "ratio" and amount.value < 1.0 or ("fraction" in mention.flags and mention.kind == "number" and 0.0 < amount.value < 0.5) else "never"
+        return (
+            "yes"
+            if (mention.kind == "ratio" and amount.value < 1.0)
+            or ("fraction" in mention.flags and mention.kind == "number" and 0.0 < amount.value < 0.5)
+            else "never"
+        )
     wanted = _UNIT_KIND.get(term.kind)
     if wanted is None:
         return "never"

@@ -9,7 +9,9 @@ from anchorcalc.units.kinds import Amount
 _NO_CHAIN = re.compile(r"(?<= )(?:no chain|without (?:any )?chain|chainless)(?= )")
 _NO_SPARE = re.compile(r"(?<= )(?:no|without a|havent a|not a) (?:spare|second anchor|kedge|second one)(?= )")
 _SPARE = re.compile(r"(?<= )(?:spare anchor|second anchor|kedge|(?:one|a) spare|spare aboard|another anchor aboard)(?= )")
-_FLAT = re.compile(r"(?<= )(?:dead flat|pull flat|flat pull|horizontal pull|straight horizontal|pull is flat|level pull|pull dead level|pull horizontal)(?= )")
+_FLAT = re.compile(
+    r"(?<= )(?:dead flat|pull flat|flat pull|horizontal pull|straight horizontal|pull is flat|level pull|pull dead level|pull horizontal)(?= )"
+)
 _RIGHT_ANGLE = re.compile(r"(?<= )right angles?(?= )")
 _DRY = re.compile(r"(?<= )(?:no current|no stream|no tidal stream|slack water)(?= )")
 

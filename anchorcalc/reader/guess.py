@@ -11,8 +11,14 @@ from anchorcalc.units.kinds import Amount
 from anchorcalc.vocabulary import TERMS
 
 # Words between which a quantity stands on its own, so that nothing else is meant by it than what is still wanting.
-_LEFT = frozenset(", . ; : ? ! \n ( – - and with in for at on about around is of say plus are i it she her there here boat a only just now like then or also got the".split(" ")) | {"", "<length>"}
-_RIGHT = frozenset(", . ; : ? ! \n ) – - and with in for at on now here there plus or but is to what how will do does she then can".split(" ")) | {"", "<length>"}
+_LEFT = frozenset(
+    ", . ; : ? ! \n ( – - and with in for at on about around is of say plus are i it she her there here boat a only just now like then or also "
+    "got the".split(" ")
+) | {"", "<length>"}
+_RIGHT = frozenset(", . ; : ? ! \n ) – - and with in for at on now here there plus or but is to what how will do does she then can".split(" ")) | {
+    "",
+    "<length>",
+}
 MEASURED = frozenset(("length", "speed", "mass", "force", "angle", "power"))
 _TERM_KINDS = frozenset((kinds.LENGTH, kinds.SIZE, kinds.SPEED, kinds.MASS, kinds.FORCE, kinds.ANGLE, kinds.POWER))
 
@@ -29,7 +35,11 @@ def open_for(reading: Reading, mention: Mention, *, known: Iterable[str], need: 
     for name, one in reading.question.inputs.items():
         if name in held or one.term.kind not in _TERM_KINDS or (need is not None and one.need != need):
             continue
-        if fit(term=one.term, mention=mention) == "yes" and isinstance(mention.amount, Amount) and not one.term.out_of_bounds(value=mention.amount.low):
+        if (
+            fit(term=one.term, mention=mention) == "yes"
+            and isinstance(mention.amount, Amount)
+            and not one.term.out_of_bounds(value=mention.amount.low)
+        ):
             found.append(name)
     return _alternatives_closed(reading, found, held)
 
@@ -52,7 +62,13 @@ def stands_alone(tokens: tuple[Token, ...], mention: Mention) -> bool:
 
 
 # A quantity of these kinds has one meaning in most questions, whatever stands beside it.
-_BY_KIND = (("speed", ("wind", "drift")), ("force", ("load", "pull")), ("power", ("engine_power",)), ("mass", ("anchor_mass", "load", "pull")), ("angle", ("spread", "angle", "pull_angle")))
+_BY_KIND = (
+    ("speed", ("wind", "drift")),
+    ("force", ("load", "pull")),
+    ("power", ("engine_power",)),
+    ("mass", ("anchor_mass", "load", "pull")),
+    ("angle", ("spread", "angle", "pull_angle")),
+)
 
 
 def place_by_kind(reading: Reading) -> None:
@@ -90,7 +106,11 @@ def _wanted(reading: Reading, known: frozenset[str]) -> set[str]:
     """Return the inputs that must be given and are not."""
     question, held = reading.question, {*reading.asked, *reading.bare, *known}
     derivable = {one.gives for one in question.derives if all(name in held for name in one.needs)}
-    wanted = {name for name, one in question.inputs.items() if one.need == "asked" and name not in held and name not in derivable and name not in _BY_WORD_ONLY}
+    wanted = {
+        name
+        for name, one in question.inputs.items()
+        if one.need == "asked" and name not in held and name not in derivable and name not in _BY_WORD_ONLY
+    }
     for one in question.derives:
         if one.gives in wanted and one.gives not in one.asks_for:
             wanted |= set(one.needs)
@@ -114,7 +134,11 @@ def loose(reading: Reading, *, known: Iterable[str]) -> list[tuple[Mention, list
 
 def _instead(reading: Reading, mention: Mention) -> list[str]:
     """Return the inputs that were read and that a quantity could be meant for instead."""
-    found = [name for name in reading.asked if name in reading.question.inputs and TERMS[name].kind in _TERM_KINDS and fit(term=TERMS[name], mention=mention) == "yes"]
+    found = [
+        name
+        for name in reading.asked
+        if name in reading.question.inputs and TERMS[name].kind in _TERM_KINDS and fit(term=TERMS[name], mention=mention) == "yes"
+    ]
     return [name for name in found if isinstance(mention.amount, Amount) and not TERMS[name].out_of_bounds(value=mention.amount.low)]
 
 

@@ -66,8 +66,20 @@ def ratios_at(*, low: str, at: int, first: Read) -> tuple[float, int, frozenset[
 
 
 _SMALLER = {
-    "ft": ("in",), "yd": ("ft", "in"), "fathom": ("ft",), "m": ("cm", "dm"), "km": ("m",), "mi": ("ft", "yd"), "nmi": ("cable",), "lb": ("oz",),
-    "stone": ("lb",), "kg": ("g",), "h": ("min",), "min": ("s",), "deg": ("arcmin",), "day": ("h",),
+    "ft": ("in",),
+    "yd": ("ft", "in"),
+    "fathom": ("ft",),
+    "m": ("cm", "dm"),
+    "km": ("m",),
+    "mi": ("ft", "yd"),
+    "nmi": ("cable",),
+    "lb": ("oz",),
+    "stone": ("lb",),
+    "kg": ("g",),
+    "h": ("min",),
+    "min": ("s",),
+    "deg": ("arcmin",),
+    "day": ("h",),
 }
 _AND = frozenset({("ft", "in"), ("h", "min"), ("min", "s"), ("m", "cm"), ("lb", "oz"), ("kg", "g"), ("yd", "in"), ("yd", "ft")})
 _NEXT = re.compile(r"(\s{0,2})(,\s?|and\s|-)?(?=\d|[¼½¾⅛⅜⅝⅞]|[a-z])")

@@ -38,9 +38,7 @@ def shared(*, text: str, cased: str, low: str, at: int, first: Read, group: int)
     return _mentions(text=text, items=items, unit=unit[0], last_end=unit[1], group=group, flags=flags), looked
 
 
-def _follow(
-    *, cased: str, low: str, items: list[tuple[int, int, float]], mark_of: re.Pattern[str]
-) -> tuple[Unit, int, str] | None:
+def _follow(*, cased: str, low: str, items: list[tuple[int, int, float]], mark_of: re.Pattern[str]) -> tuple[Unit, int, str] | None:
     """Add the further items to the first one; return the unit of the last, or None where it has none."""
     for _ in range(MOST):
         mark = mark_of.match(low, items[-1][1])
@@ -56,9 +54,7 @@ def _follow(
     return None
 
 
-def _mentions(
-    *, text: str, items: list[tuple[int, int, float]], unit: Unit, last_end: int, group: int, flags: frozenset[str]
-) -> list[Mention]:
+def _mentions(*, text: str, items: list[tuple[int, int, float]], unit: Unit, last_end: int, group: int, flags: frozenset[str]) -> list[Mention]:
     found: list[Mention] = []
     for begin, number_end, value in items:
         last = begin == items[-1][0]

@@ -8,11 +8,59 @@ from anchorcalc.reader.reading import Reading
 from anchorcalc.units.kinds import Amount
 
 _FROM = {
-    "anchor": (" from anchor ", " from shackle ", " reckoned from anchor ", " counted from anchor ", " starts from anchor ", " starting at anchor ", " starts at anchor ", " start at anchor ", " begin at anchor ", " begins at anchor ", " starting from anchor ", " beginning at anchor ", " from anchor itself ", " includes <length> of chain ", " counting chain ", " chain counted ", " chain included "),
+    "anchor": (
+        " from anchor ",
+        " from shackle ",
+        " reckoned from anchor ",
+        " counted from anchor ",
+        " starts from anchor ",
+        " starting at anchor ",
+        " starts at anchor ",
+        " start at anchor ",
+        " begin at anchor ",
+        " begins at anchor ",
+        " starting from anchor ",
+        " beginning at anchor ",
+        " from anchor itself ",
+        " includes <length> of chain ",
+        " counting chain ",
+        " chain counted ",
+        " chain included ",
+    ),
     "chain_end": (
-        " from chain end ", " from end of chain ", " line only ", " from where chain ends ", " from where rope begins ", " from splice ", " on rope only ", " where chain stops ", " where chain ends ", " start after chain ",
-        " starts after chain ", " on warp only ", " none on chain ", " not counting chain ", " where rope begins ", " rope only ", " warp only ", " begin after chain ", " begin at end of chain ", " at chain end ", " on line only ", " from chain join ",
-        " start where chain ends ", " start at splice ", " where line starts ", " where rope starts ", " from start of rope ", " from where line starts ", " count line only ", " count only line ", " only count rope ", " excluding chain ", " rope alone ",
+        " from chain end ",
+        " from end of chain ",
+        " line only ",
+        " from where chain ends ",
+        " from where rope begins ",
+        " from splice ",
+        " on rope only ",
+        " where chain stops ",
+        " where chain ends ",
+        " start after chain ",
+        " starts after chain ",
+        " on warp only ",
+        " none on chain ",
+        " not counting chain ",
+        " where rope begins ",
+        " rope only ",
+        " warp only ",
+        " begin after chain ",
+        " begin at end of chain ",
+        " at chain end ",
+        " on line only ",
+        " from chain join ",
+        " start where chain ends ",
+        " start at splice ",
+        " where line starts ",
+        " where rope starts ",
+        " from start of rope ",
+        " from where line starts ",
+        " count line only ",
+        " count only line ",
+        " only count rope ",
+        " excluding chain ",
+        " rope alone ",
     ),
 }
 _ARTICLES = (" the ", " a ", " an ", " my ", " our ", " its ")
@@ -36,16 +84,23 @@ def settle_marks(reading: Reading) -> None:
         reading.put("marks_from", found.pop())
 
 
-
 def _plain(line: str, phrase: str) -> bool:
     """Say whether a phrase stands in a line and is not denied."""
     at = line.find(phrase)
-    return at >= 0 and not line[:at].endswith((" not", " isnt", " arent")) and (phrase != " from anchor " or not line[:at].rstrip().endswith((">", "far")) or " marks" in line[:at])
+    return (
+        at >= 0
+        and not line[:at].endswith((" not", " isnt", " arent"))
+        and (phrase != " from anchor " or not line[:at].rstrip().endswith((">", "far")) or " marks" in line[:at])
+    )
 
 
 def _list(reading: Reading) -> None:
     """Make one list of lengths that stand in a list, or that are each said to be a mark."""
-    listed = [token.mention for token in reading.sentence.tokens if token.mention is not None and token.mention.group >= 0 and token.mention.kind == "length"]
+    listed = [
+        token.mention
+        for token in reading.sentence.tokens
+        if token.mention is not None and token.mention.group >= 0 and token.mention.kind == "length"
+    ]
     members = [*_then_at(reading, listed), *listed] if len(listed) >= 2 else _repeated(reading) or _slashed(reading)
     if len(members) >= 2:
         amounts = [one.amount for one in members if isinstance(one.amount, Amount)]
@@ -74,7 +129,11 @@ def _then_at(reading: Reading, listed: list[Mention]) -> list[Mention]:
 def _slashed(reading: Reading) -> list[Mention]:
     """`marked 10/20/30/40/50`: numbers between strokes, in the unit of the one other length that the text has."""
     found = _STROKES.search(reading.sentence.text)
-    units = {token.mention.amount.unit for token in reading.sentence.tokens if token.word == "<length>" and token.mention is not None and isinstance(token.mention.amount, Amount)}
+    units = {
+        token.mention.amount.unit
+        for token in reading.sentence.tokens
+        if token.word == "<length>" and token.mention is not None and isinstance(token.mention.amount, Amount)
+    }
     if found is None or len(units) != 1 or "marks" not in reading.question.inputs:
         return []
     unit = units.pop()
@@ -87,7 +146,10 @@ def _slashed(reading: Reading) -> list[Mention]:
     return [Mention("length", with_unit(one, unit=unit), found.start(), found.end(), found[0]) for one in numbers]
 
 
-_AT_THE_JOIN = re.compile(r"(?<= )(?:where|from where|once|after) (?:it|rope|line|warp|nylon|chain) (?:meets|joins|begins|starts|stops|ends|is over|is spliced|is joined|runs out)(?= )")
+_AT_THE_JOIN = re.compile(
+    r"(?<= )(?:where|from where|once|after) (?:it|rope|line|warp|nylon|chain) (?:meets|joins|begins|starts|stops|ends|is over|is spliced"
+    r"|is joined|runs out)(?= )"
+)
 _STROKES = re.compile(r"(?<![\d/])\d{1,3}(?:/\d{1,3}){2,40}(?![\d/])")
 
 

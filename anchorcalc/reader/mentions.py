@@ -26,9 +26,7 @@ _A_HUNDRED = (
     "(?![a-z]))"
 )
 _FORCE = r"(?:f|bft)\.?[ -]?\d\d?(?![a-z0-9]|[.,]\d)"
-_START = re.compile(
-    rf"(?<![a-z0-9_])(?:\.?\d|{_FORCE}|(?:{_WORDS})(?![a-z])|an?(?:{_A_HUNDRED}|{_A_UNIT}))|[¼½¾⅐-⅞]|(?<=[0-9'\" ]x)\d"
-)
+_START = re.compile(rf"(?<![a-z0-9_])(?:\.?\d|{_FORCE}|(?:{_WORDS})(?![a-z])|an?(?:{_A_HUNDRED}|{_A_UNIT}))|[¼½¾⅐-⅞]|(?<=[0-9'\" ]x)\d")
 _ORDINAL_BEGINS = frozenset("snrt")
 _ORDINAL = re.compile(r"(?:st|nd|rd|th)(?![a-z])")
 _ARTICLE = frozenset({"article"})

@@ -10,6 +10,9 @@ _THERE = frozenset(("astern", "ahead", "beyond", "behind", "beside", "alongside"
 _THAT = frozenset(("that", "other", "next", "another", "moored"))
 
 
+_THEY = frozenset(("them", "they", "their"))
+
+
 def others_quantities(tokens: tuple[Token, ...]) -> frozenset[int]:
     """Return where the quantities stand that are told of another boat."""
     found: set[int] = set()
@@ -17,17 +20,12 @@ def others_quantities(tokens: tuple[Token, ...]) -> frozenset[int]:
     for at, token in enumerate(tokens):
         word = token.word
         before = tokens[at - 1].word if at else ""
-        if word in _OTHERS and not (word in ("them", "they", "their") and not known):
-            other = known = True
-        elif word in _SHIPS and before in _THAT:
-            other = known = True
-        elif word in _SHIPS and at + 1 < len(tokens) and tokens[at + 1].word in _THERE:
+        behind = tokens[at + 1].word if at + 1 < len(tokens) else ""
+        if (word in _OTHERS and (known or word not in _THEY)) or (word in _SHIPS and (before in _THAT or behind in _THERE)):
             other = known = True
         elif word in ("she", "her") and known and not other:
             other = True
-        elif word in _OURS and before not in _BESIDE:
-            other = False
-        elif word in (".", "?", ";") and not (at + 1 < len(tokens) and tokens[at + 1].word in ("she", "her")):
+        elif (word in _OURS and before not in _BESIDE) or (word in (".", "?", ";") and behind not in ("she", "her")):
             other = False
         if other and token.mention is not None:
             found.add(token.start)

@@ -1,5 +1,6 @@
 """What a text says for one question: its inputs as the gate takes them, and all that is still open."""
 
+import itertools
 from typing import Any
 
 import msgspec
@@ -60,7 +61,21 @@ def _same(one: Any, other: Any) -> bool:
 _SOUNDER = frozenset(("reading", "transducer_depth", "draught"))
 
 
-_SOUNDS = (" sounder", " echo", " shows ", " reads ", " reading ", " display", " fishfinder ", " fish finder ", " finder ", " transducer ", " plotter ", " meter ", " dial ")
+_SOUNDS = (
+    " sounder",
+    " echo",
+    " shows ",
+    " reads ",
+    " reading ",
+    " display",
+    " fishfinder ",
+    " fish finder ",
+    " finder ",
+    " transducer ",
+    " plotter ",
+    " meter ",
+    " dial ",
+)
 
 
 def taken_by(question: Question, line: str) -> frozenset[str]:
@@ -94,45 +109,67 @@ def take_quantities(reading: Reading, *, without: set[int]) -> None:
 _NAMED_LENGTH = 5.5  # "I'm 70" is no length of a boat
 _THEIRS = {"rode_out": "other_rode_out", "boat_length": "other_boat_length", "chain": "other_rode_out"}
 # What a text says of a boat besides, whatever it asks; other terms that a question does not take need plainer words.
-_COMMON = frozenset(("boat_length", "beam", "draught", "wind", "current", "engine_power", "anchor_mass", "displacement", "propeller_diameter", "unwanted", "chain_size", "line_size", "depth"))
+_COMMON = frozenset(
+    (
+        "boat_length",
+        "beam",
+        "draught",
+        "wind",
+        "current",
+        "engine_power",
+        "anchor_mass",
+        "displacement",
+        "propeller_diameter",
+        "unwanted",
+        "chain_size",
+        "line_size",
+        "depth",
+    )
+)
 _COMMON_LEAST, _FOREIGN_LEAST, _BY_FORM = 2.0, 4.5, 9.0
 
 
 def _take(reading: Reading, role: Role, takes: frozenset[str], parts: frozenset[str]) -> None:
-    term = role.term
+    term, mention = role.term, role.mention
     if term is None or term not in parts:
-        reading.leave(role.mention, None if term in BETWEEN else term)
+        reading.leave(mention, None if term in BETWEEN else term)
         if term is not None and role.score >= (_COMMON_LEAST if term in _COMMON else _FOREIGN_LEAST):
-            reading.told.add(role.mention.start)
+            reading.told.add(mention.start)
     elif term not in takes:
         if term in reading.parts or role.fit not in ("yes", "bare"):
-            reading.leave(role.mention, term)
+            reading.leave(mention, term)
         else:
-            reading.parts[term] = role.mention
-    elif "alternative" in role.mention.flags and "about" not in role.mention.flags and isinstance(role.mention.amount, Amount):
-        amount = role.mention.amount
+            reading.parts[term] = mention
+    elif "alternative" in mention.flags and "about" not in mention.flags and isinstance(mention.amount, Amount):
+        amount = mention.amount
         for end, value in ((amount.low, amount.value), (amount.high, amount.value_high)):
-            reading.put(term, as_given(term=TERMS[term], mention=role.mention._replace(amount=Amount(amount.kind, end, end, amount.unit, value, value))))
-    elif role.fit == "bare" and term == "boat_length" and role.score < _NAMED_LENGTH:
-        reading.leave(role.mention, None)
-    elif role.fit == "bare" and isinstance(reading.asked.get(term), Amount) and role.score < reading.sources.get(term, (0, 9.0))[1] - 1.0:
-        reading.leave(role.mention, None)
-    elif role.fit == "bare" and isinstance(reading.asked.get(term), Amount) and reading.asked[term].value != role.mention.amount.value:  # type: ignore[union-attr]
-        reading.rivals.setdefault(term, [reading.asked[term]]).append(role.mention.amount)
+            one = mention._replace(amount=Amount(amount.kind, end, end, amount.unit, value, value))
+            reading.put(term, as_given(term=TERMS[term], mention=one))
     elif role.fit == "bare":
-        known = reading.bare.get(term)
-        if known is not None and known.amount != role.mention.amount:
-            reading.rivals.setdefault(term, [known.amount]).append(role.mention.amount)
-        reading.bare[term] = role.mention
+        _take_bare(reading, role, term)
     elif role.fit == "no" and term in reading.asked:
-        reading.leave(role.mention, None)
+        reading.leave(mention, None)
     elif ALL_TERMS[term].kind.name == "clock":
-        reading.put(term, clock_said(role.mention))
+        reading.put(term, clock_said(mention))
     else:
         _lengths_of(reading, term, takes)
         reading.bare.pop(term, None)
-        reading.sources.setdefault(term, (role.mention.start, role.score))
-        reading.put(term, as_given(term=TERMS[term], mention=role.mention))
+        reading.sources.setdefault(term, (mention.start, role.score))
+        reading.put(term, as_given(term=TERMS[term], mention=mention))
+
+
+def _take_bare(reading: Reading, role: Role, term: str) -> None:
+    """Take a number without a unit, unless the same thing is told more plainly."""
+    mention, asked, known = role.mention, reading.asked.get(term), reading.bare.get(term)
+    plainer = isinstance(asked, Amount) and role.score < reading.sources.get(term, (0, 9.0))[1] - 1.0
+    if plainer or (term == "boat_length" and role.score < _NAMED_LENGTH):
+        reading.leave(mention, None)
+    elif isinstance(asked, Amount) and isinstance(mention.amount, Amount) and asked.value != mention.amount.value:
+        reading.rivals.setdefault(term, [asked]).append(mention.amount)
+    else:
+        if known is not None and known.amount != mention.amount:
+            reading.rivals.setdefault(term, [known.amount]).append(mention.amount)
+        reading.bare[term] = mention
 
 
 def _lengths_of(reading: Reading, term: str, takes: frozenset[str]) -> None:
@@ -146,11 +183,18 @@ def _parts_of_rode(reading: Reading, found: list[Role], takes: frozenset[str]) -
     """Where only chain and rope are said, what is out is both together: `30 m of chain and 20 m of rope out`."""
     whole = next((name for name in ("rode_out", "rode_aboard") if name in takes), None)
     _made_parts(found, reading.sentence, whole)
-    parts = {said: at for at, role in enumerate(found) for said in ("chain", "line") if said in (role.alias or role.term, ) and role.fit == "yes"}
+    parts = {said: at for at, role in enumerate(found) for said in ("chain", "line") if said in (role.alias or role.term,) and role.fit == "yes"}
     if whole is None or len(parts) != 2 or "line" in takes or any(role.term == whole and not role.alias for role in found):
         return
     chain, line = (found[parts[name]].mention.amount for name in ("chain", "line"))
-    if not isinstance(chain, Amount) or not isinstance(line, Amount) or chain.unit != line.unit or chain.unit not in UNIT or chain.low != chain.high or line.low != line.high:
+    if (
+        not isinstance(chain, Amount)
+        or not isinstance(line, Amount)
+        or chain.unit != line.unit
+        or chain.unit not in UNIT
+        or chain.low != chain.high
+        or line.low != line.high
+    ):
         return
     value = chain.value + line.value
     reading.asked[whole] = with_unit(Amount("number", 0.0, 0.0, "", value, value), unit=chain.unit)
@@ -189,7 +233,7 @@ def _no_aliases(found: list[Role]) -> list[Role]:
 
 def _products(found: list[Role], takes: frozenset[str]) -> list[Role]:
     """Length × beam of the boat, where neither is a size."""
-    for at, (first, last) in enumerate(zip(found, found[1:], strict=False)):
+    for at, (first, last) in enumerate(itertools.pairwise(found)):
         if "product" in first.mention.flags and "product" in last.mention.flags and last.mention.start - first.mention.end <= 4:
             small = first.term in ("chain", "line") or (isinstance(last.mention.amount, Amount) and last.mention.amount.high < 0.1)
             if not small:
@@ -217,7 +261,11 @@ _MEAN = frozenset(("mean", "average", "steady", "from"))
 
 def gusts(found: list[Role], sentence: Sentence) -> list[Role]:
     """Of a mean wind and its gusts only the gusts count."""
-    winds = [at for at, role in enumerate(found) if role.term == "wind" or (role.term is None and role.mention.kind in ("speed", "number") and _beside(sentence, role.at, _GUST | _MEAN))]
+    winds = [
+        at
+        for at, role in enumerate(found)
+        if role.term == "wind" or (role.term is None and role.mention.kind in ("speed", "number") and _beside(sentence, role.at, _GUST | _MEAN))
+    ]
     gusty = [at for at in winds if _beside(sentence, found[at].at, _GUST)]
     if not gusty or len(winds) < 2:
         return found
@@ -227,7 +275,9 @@ def gusts(found: list[Role], sentence: Sentence) -> list[Role]:
         if at not in gusty:
             found[at] = role._replace(term=None)
         elif role.mention.kind == "number" and len(units) == 1 and isinstance(role.mention.amount, Amount):
-            found[at] = role._replace(term="wind", fit="yes", mention=role.mention._replace(kind="speed", amount=with_unit(role.mention.amount, unit=units.pop())))
+            found[at] = role._replace(
+                term="wind", fit="yes", mention=role.mention._replace(kind="speed", amount=with_unit(role.mention.amount, unit=units.pop()))
+            )
         else:
             found[at] = role._replace(term="wind")
     return found

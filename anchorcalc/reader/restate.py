@@ -9,7 +9,9 @@ from anchorcalc.reader.words import NOW, OTHERS, OURS, PAST, STOPS, TAKES_BACK
 from anchorcalc.units.kinds import Amount
 
 _STRONG = frozenset(("sorry", "correction", "meant", "wait", "oops", "scratch", "er", "nope"))
-_STRONG_PAIRS = frozenset((("i", "mean"), ("make", "that"), ("make", "it"), ("call", "it"), ("call", "that"), ("hang", "on"), ("or", "rather"), ("no", "make")))
+_STRONG_PAIRS = frozenset(
+    (("i", "mean"), ("make", "that"), ("make", "it"), ("call", "it"), ("call", "that"), ("hang", "on"), ("or", "rather"), ("no", "make"))
+)
 _REACH = 7
 
 
@@ -35,7 +37,10 @@ def _takes_back() -> frozenset[tuple[str, ...]]:
     return frozenset(tuple(one.split()) for one in TAKES_BACK)
 
 
-_BETWEEN = frozenset(", - – . ... ! ? ( ) er eh ah oh um well it is i that more like hang on wait no sorry we the a of about then to call plain make mean meant call hang okay".split())
+_BETWEEN = frozenset(
+    ", - – . ... ! ? ( ) er eh ah oh um well it is i that more like hang on wait no sorry we the a of about then to call plain make mean meant "
+    "call hang okay".split()
+)
 
 
 def _corrected(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
@@ -76,11 +81,20 @@ def _correction(tokens: list[Token], at: int) -> tuple[int, int]:
         if token.mention is not None:
             return (_cut(tokens, at, strong), place) if strong and _alike(old, token.mention) and place - strong <= _REACH else (0, 0)
         if strong:
-            if token.word in _BETWEEN or token.word in _STRONG or token.word in ("make", "call", "hang") or any(token.word == one.word for one in tokens[max(0, at - 4) : strong]):
+            if (
+                token.word in _BETWEEN
+                or token.word in _STRONG
+                or token.word in ("make", "call", "hang")
+                or any(token.word == one.word for one in tokens[max(0, at - 4) : strong])
+            ):
                 continue
             return 0, 0
         pair = (token.word, tokens[place + 1].word if place + 1 < len(tokens) else "")
-        if token.word in _STRONG or (pair in _STRONG_PAIRS and not (pair == ("make", "it") and tokens[place - 1].word in _WHO)) or (token.word in ("no", "not") and _is_no(tokens, place)):
+        if (
+            token.word in _STRONG
+            or (pair in _STRONG_PAIRS and not (pair == ("make", "it") and tokens[place - 1].word in _WHO))
+            or (token.word in ("no", "not") and _is_no(tokens, place))
+        ):
             strong = place
         elif token.word in STOPS and place - at > 6:
             return 0, 0
@@ -105,11 +119,18 @@ def _is_no(tokens: list[Token], place: int) -> bool:
     before = tokens[place - 1].word
     if tokens[place].word == "not":
         return False
-    return behind.mention is not None or behind.word in (",", ".", "!", ":", "make", "wait", "hang", "sorry", "call", "it", "i", "-", "–") and before in (",", ".", "-", "–", "?", "er", "ah", "(", "m", ";")
+    return behind.mention is not None or (
+        behind.word in (",", ".", "!", ":", "make", "wait", "hang", "sorry", "call", "it", "i", "-", "–")
+        and before in (",", ".", "-", "–", "?", "er", "ah", "(", "m", ";")
+    )
 
 
 def _alike(old: Mention, new: Mention) -> bool:
-    return old.kind == new.kind or "number" in (old.kind, new.kind) or {old.kind, new.kind} <= {"mass", "force", "power", "length"} and old.kind in ("power", "force", "mass")
+    return (
+        old.kind == new.kind
+        or "number" in (old.kind, new.kind)
+        or ({old.kind, new.kind} <= {"mass", "force", "power", "length"} and old.kind in ("power", "force", "mass"))
+    )
 
 
 _DENIES = frozenset(("not", "isnt", "wasnt", "arent", "forget"))
@@ -221,7 +242,10 @@ def _at(words: list[str], at: int, phrases: tuple[tuple[str, ...], ...]) -> bool
     return any(tuple(words[at : at + len(phrase)]) == phrase for phrase in phrases)
 
 
-_OPINIONS = frozenset("says said reckons makes thinks reads swears guesses claims tells logged counted measured recorded estimates guessed thought insists maintains".split())
+_OPINIONS = frozenset(
+    "says said reckons makes thinks reads swears guesses claims tells logged counted measured recorded estimates guessed thought insists "
+    "maintains".split()
+)
 
 
 def _opening(words: list[str], at: int) -> tuple[str, int]:

@@ -56,7 +56,21 @@ def _words(low: str, start: int, end: int, tokens: list[Token]) -> None:
         tokens.append(Token(mended(spelled(found[0])), found.start(), found.end()))
 
 
-_CONTRACTED = {"i'm": "iam", "we're": "weare", "i've": "i", "we've": "we", "i'd": "i", "we'd": "we", "i'll": "i", "we'll": "we", "she'll": "she", "they're": "they", "you're": "you", "it'll": "it", "he'll": "he"}
+_CONTRACTED = {
+    "i'm": "iam",
+    "we're": "weare",
+    "i've": "i",
+    "we've": "we",
+    "i'd": "i",
+    "we'd": "we",
+    "i'll": "i",
+    "we'll": "we",
+    "she'll": "she",
+    "they're": "they",
+    "you're": "you",
+    "it'll": "it",
+    "he'll": "he",
+}
 
 
 def spelled(word: str) -> str:

@@ -3,12 +3,58 @@
 from anchorcalc.reader.sentence import Token
 
 _FROM: dict[str, tuple[str, ...]] = {
-    "keel": ("under keel", "below keel", "from keel", "beneath keel", "to keel", "under her keel", "below my keel", "keel offset", "below her keel", "is keel", "under my keel", "under our keel", "at keel", "of keel", "keel reading", "keel depth reads"),
-    "transducer": ("from transducer", "below transducer", "under transducer", "beneath transducer", "at transducer", "transducer reads", "transducer reading", "to transducer", "measures from there", "of transducer", "off transducer", "it own distance"),
-    "surface": ("from surface", "at surface", "from waterline", "at waterline", "to surface", "counts from surface", "from surface already", "below surface", "surface to bottom", "from top of water", "below waterline"),
+    "keel": (
+        "under keel",
+        "below keel",
+        "from keel",
+        "beneath keel",
+        "to keel",
+        "under her keel",
+        "below my keel",
+        "keel offset",
+        "below her keel",
+        "is keel",
+        "under my keel",
+        "under our keel",
+        "at keel",
+        "of keel",
+        "keel reading",
+        "keel depth reads",
+    ),
+    "transducer": (
+        "from transducer",
+        "below transducer",
+        "under transducer",
+        "beneath transducer",
+        "at transducer",
+        "transducer reads",
+        "transducer reading",
+        "to transducer",
+        "measures from there",
+        "of transducer",
+        "off transducer",
+        "it own distance",
+    ),
+    "surface": (
+        "from surface",
+        "at surface",
+        "from waterline",
+        "at waterline",
+        "to surface",
+        "counts from surface",
+        "from surface already",
+        "below surface",
+        "surface to bottom",
+        "from top of water",
+        "below waterline",
+    ),
 }
 _SENSORS = ("sensor", "sender", "puck", "probe", "ducer", "sounder head")
-_FROM["transducer"] += tuple(phrase.replace("transducer", name) for name in _SENSORS for phrase in ("from transducer", "below transducer", "under transducer", "beneath transducer", "at transducer"))
+_FROM["transducer"] += tuple(
+    phrase.replace("transducer", name)
+    for name in _SENSORS
+    for phrase in ("from transducer", "below transducer", "under transducer", "beneath transducer", "at transducer")
+)
 _ARTICLES = frozenset("the a an my our her his their your its".split())
 _NOT = frozenset(("not", "isnt", "doesnt"))
 

@@ -42,7 +42,16 @@ def joined(tokens: list[Token]) -> list[Token]:
 
 
 def _made(tokens: list[Token], at: int) -> tuple[Token, int] | None:
-    return _o_clock(tokens, at) or _one_in(tokens, at) or _and_a_rest(tokens, at) or _part_of_a_cable(tokens, at) or _trade_cable(tokens, at) or _horses(tokens, at) or _gale(tokens, at) or _and_a_half(tokens, at)
+    return (
+        _o_clock(tokens, at)
+        or _one_in(tokens, at)
+        or _and_a_rest(tokens, at)
+        or _part_of_a_cable(tokens, at)
+        or _trade_cable(tokens, at)
+        or _horses(tokens, at)
+        or _gale(tokens, at)
+        or _and_a_half(tokens, at)
+    )
 
 
 def _tide_time(tokens: list[Token], at: int) -> Token:
@@ -51,7 +60,11 @@ def _tide_time(tokens: list[Token], at: int) -> Token:
     if token.mention is None or not _DIGITS.match(token.mention.text) or (_number(tokens, at) is None and "shared_unit" not in token.mention.flags):
         return token
     digits = token.mention.text.replace(".", "")
-    if "." in token.mention.text and _word(tokens, at - 1) in ("low", "high", "depth", "bow", "height", "roller", "of", "is", "was", "water", "tide", "lw", "hw", "and") and _word(tokens, at + 1) != "<length>":
+    if (
+        "." in token.mention.text
+        and _word(tokens, at - 1) in ("low", "high", "depth", "bow", "height", "roller", "of", "is", "was", "water", "tide", "lw", "hw", "and")
+        and _word(tokens, at + 1) != "<length>"
+    ):
         return token
     seconds = int(digits[:-2]) * 3600.0 + int(digits[-2:]) * 60.0
     return _token(tokens, at, at + 1, "clock", Clock(seconds, "plain"))
@@ -65,14 +78,18 @@ def _pronoun(tokens: list[Token], at: int) -> bool:
 
 def _of_a_name(tokens: list[Token], at: int) -> bool:
     """Say whether a bare number belongs to a word: `grade thirty`, `three strand`."""
-    return _number(tokens, at) is not None and (_word(tokens, at - 1) == "grade" if at else False) or (_number(tokens, at) is not None and _strand(tokens, at))
+    return (_number(tokens, at) is not None and (_word(tokens, at - 1) == "grade" if at else False)) or (
+        _number(tokens, at) is not None and _strand(tokens, at)
+    )
 
 
 def _strand(tokens: list[Token], at: int) -> bool:
     return _word(tokens, at + 1) in ("strand", "plait") or (_word(tokens, at + 1) == "-" and _word(tokens, at + 2) in ("strand", "plait"))
 
 
-_WHICH_ONE = frozenset("this that which each the new old last big small at every no any some other someone first right wrong type ones another".split())
+_WHICH_ONE = frozenset(
+    "this that which each the new old last big small at every no any some other someone first right wrong type ones another".split()
+)
 
 
 def _word(tokens: list[Token], at: int) -> str:
@@ -131,7 +148,13 @@ def _quarter_to(tokens: list[Token], at: int) -> tuple[float, int, bool] | None:
     if mention is None or mention.kind != "number" or not isinstance(mention.amount, Amount) or mention.amount.low == mention.amount.high:
         return None
     low, hour = mention.text.lower(), mention.amount.value_high
-    if " to " not in low or mention.amount.value not in (0.25, 5.0, 10.0, 20.0) or hour != int(hour) or not 1 <= hour <= 12 or "spelled" not in mention.flags:
+    if (
+        " to " not in low
+        or mention.amount.value not in (0.25, 5.0, 10.0, 20.0)
+        or hour != int(hour)
+        or not 1 <= hour <= 12
+        or "spelled" not in mention.flags
+    ):
         return None
     minutes = 15.0 if mention.amount.value == 0.25 else mention.amount.value
     return hour * 3600.0 - minutes * 60.0, at + 1, True
@@ -180,11 +203,21 @@ _ONE_IN = frozenset(("in", "every", "for", "to", "each"))
 def _one_in(tokens: list[Token], at: int) -> tuple[Token, int] | None:
     """`one in twenty`, `1 to 19`, `1 m every 18 m`, `one metre in twenty two`."""
     first, last = tokens[at].mention, tokens[at + 2].mention if at + 2 < len(tokens) else None
-    if first is None or last is None or _word(tokens, at + 1) not in _ONE_IN or not isinstance(first.amount, Amount) or not isinstance(last.amount, Amount):
+    if (
+        first is None
+        or last is None
+        or _word(tokens, at + 1) not in _ONE_IN
+        or not isinstance(first.amount, Amount)
+        or not isinstance(last.amount, Amount)
+    ):
         return None
     if first.amount.value != 1.0 or first.amount.low != first.amount.high or last.amount.value <= 1.0 or last.amount.low != last.amount.high:
         return None
-    if first.kind not in ("number", "length") or last.kind not in ("number", "length") or (last.kind == "length" and last.amount.unit != first.amount.unit):
+    if (
+        first.kind not in ("number", "length")
+        or last.kind not in ("number", "length")
+        or (last.kind == "length" and last.amount.unit != first.amount.unit)
+    ):
         return None
     if first.kind == "number" and last.kind == "length":
         return None
@@ -195,7 +228,13 @@ def _one_in(tokens: list[Token], at: int) -> tuple[Token, int] | None:
 def _and_a_rest(tokens: list[Token], at: int) -> tuple[Token, int] | None:
     """`3 ft 6` with nothing behind, `a metre twenty`, `1 metre 70`."""
     mention, rest = tokens[at].mention, _number(tokens, at + 1)
-    if mention is None or mention.kind != "length" or rest is None or not isinstance(mention.amount, Amount) or mention.amount.low != mention.amount.high:
+    if (
+        mention is None
+        or mention.kind != "length"
+        or rest is None
+        or not isinstance(mention.amount, Amount)
+        or mention.amount.low != mention.amount.high
+    ):
         return None
     value, unit, second = mention.amount.value, mention.amount.unit, tokens[at + 1].mention
     if value != int(value) or rest != int(rest) or second is None or second.start - mention.end > 1 or {"label", "fraction"} & second.flags:
@@ -213,7 +252,11 @@ def _part_of_a_cable(tokens: list[Token], at: int) -> tuple[Token, int] | None:
     """`a third of a cable`."""
     value = _number(tokens, at)
     for place in range(at + 1, at + 4):
-        if value is not None and _word(tokens, place) in ("cable", "cables") and all(_word(tokens, one) in ("of", "a") for one in range(at + 1, place)):
+        if (
+            value is not None
+            and _word(tokens, place) in ("cable", "cables")
+            and all(_word(tokens, one) in ("of", "a") for one in range(at + 1, place))
+        ):
             return _token(tokens, at, place + 1, "length", with_unit(Amount("number", value, value, "", value, value), unit="cable")), place + 1
     return None
 
@@ -275,14 +318,31 @@ _CHAINS = frozenset(("chain", "rode", "line", "rope", "cable", "warp", "nylon"))
 def _split(tokens: list[Token], at: int) -> None:
     """Part `22 feet to 130 feet of 3/8 chain`: a depth and a rode, no range."""
     mention = tokens[at].mention
-    if mention is None or mention.kind != "length" or "range" not in mention.flags or not isinstance(mention.amount, Amount) or _word(tokens, at + 1) != "of":
+    if (
+        mention is None
+        or mention.kind != "length"
+        or "range" not in mention.flags
+        or not isinstance(mention.amount, Amount)
+        or _word(tokens, at + 1) != "of"
+    ):
         return
     if not any(_word(tokens, place) in _CHAINS for place in (at + 2, at + 3)) or " to " not in mention.text:
         return
     amount, gap = mention.amount, mention.start + mention.text.index(" to ")
     ends = ((amount.value, mention.start, gap), (amount.value_high, gap + 4, mention.end))
     made = [
-        Token("<length>", start, end, Mention("length", with_unit(Amount("number", 0.0, 0.0, "", value, value), unit=amount.unit), start, end, mention.text[start - mention.start : end - mention.start]))
+        Token(
+            "<length>",
+            start,
+            end,
+            Mention(
+                "length",
+                with_unit(Amount("number", 0.0, 0.0, "", value, value), unit=amount.unit),
+                start,
+                end,
+                mention.text[start - mention.start : end - mention.start],
+            ),
+        )
         for value, start, end in ends
     ]
     tokens[at : at + 1] = [made[0], Token("to", gap, gap + 4), made[1]]
@@ -300,7 +360,13 @@ def _products(tokens: list[Token]) -> list[Token]:
     """Mark both lengths of `13.4 m × 7.2 m`, the first in the unit of the second where it has none."""
     for at in range(len(tokens) - 2):
         first, last = tokens[at].mention, tokens[at + 2].mention
-        if tokens[at + 1].word not in _PRODUCT or first is None or last is None or not isinstance(first.amount, Amount) or not isinstance(last.amount, Amount):
+        if (
+            tokens[at + 1].word not in _PRODUCT
+            or first is None
+            or last is None
+            or not isinstance(first.amount, Amount)
+            or not isinstance(last.amount, Amount)
+        ):
             continue
         if first.kind == "length" and last.kind == "number" and first.amount.unit in UNIT and first.amount.value > last.amount.value > 1.0:
             last = last._replace(amount=with_unit(last.amount, unit=first.amount.unit), kind="length")

@@ -10,11 +10,34 @@ from anchorcalc.vocabulary import TERMS
 
 # A tide that is on its way: the word for it, and within a few small words the word for where it goes.
 _SMALL = r"(?: (?:is|still|going|to|has|some|way|yet|a|bit|lot|in|here|now|will|be|keeps|on|its|it|the|and|fair|good|long|quite|also)){0,6}"
-_RISES = re.compile(rf"(?<= )(?:tide|tides|flood|water|level|sea){_SMALL} (?:rising|making|make|makes|rise|rises|come|comes|coming in|coming up|coming|flooding|flood|fills?|filling)(?= )"
-                    r"|(?<= )(?:(?:big|huge|massive|large) tides?|tides? (?:is |be |will |(?:going to ))*(?:big|huge|massive)|some tide|tide on top|rise of tide|young flood|rise of the tide)(?= )")
-_FALLS = re.compile(rf"(?<= )(?:tide|tides|ebb|water|level|sea){_SMALL} (?:falling|fall|falls|drop|drops|dropping|ebbing|ebbs?|running|go out|goes out|going out|going down|go down|goes down|run|out|sinking)(?= )"
-                    r"|(?<= )(?:fall of tide|fall of the tide|ebb to come)(?= )")
-_NONE = (" no tide ", " forget the tide ", " forget tide ", " ignore the tide ", " ignore tide ", " tideless ", " nontidal ", " non - tidal ", " tide standing ", " no tides ", " without tide ", " slack all night ", " not tidal ", " no tide here ", " never mind the tide ")
+_RISES = re.compile(
+    rf"(?<= )(?:tide|tides|flood|water|level|sea){_SMALL} (?:rising|making|make|makes|rise|rises|come|comes|coming in|coming up|coming|flooding"
+    rf"|flood|fills?|filling)(?= )"
+    r"|(?<= )(?:(?:big|huge|massive|large) tides?|tides? (?:is |be |will |(?:going to ))*(?:big|huge|massive)|some tide|tide on top|rise of tide"
+    r"|young flood|rise of the tide)(?= )"
+)
+_FALLS = re.compile(
+    rf"(?<= )(?:tide|tides|ebb|water|level|sea){_SMALL} (?:falling|fall|falls|drop|drops|dropping|ebbing|ebbs?|running|go out|goes out|going out"
+    rf"|going down|go down|goes down|run|out|sinking)(?= )"
+    r"|(?<= )(?:fall of tide|fall of the tide|ebb to come)(?= )"
+)
+_NONE = (
+    " no tide ",
+    " forget the tide ",
+    " forget tide ",
+    " ignore the tide ",
+    " ignore tide ",
+    " tideless ",
+    " nontidal ",
+    " non - tidal ",
+    " tide standing ",
+    " no tides ",
+    " without tide ",
+    " slack all night ",
+    " not tidal ",
+    " no tide here ",
+    " never mind the tide ",
+)
 
 
 def settle_tide(reading: Reading) -> None:
@@ -99,4 +122,3 @@ def _sum(first: str, second: str, factor: float, sign: float) -> str:
 
 def _text(amount: Amount) -> str:
     return f"{amount.value:.12g} {amount.unit}"
-

@@ -61,7 +61,9 @@ def _anchors(tokens: tuple[Token, ...]) -> list[tuple[int, str]]:
         elif falling and token.word in ("from", "to"):
             found.append((at, "high" if (token.word == "from") == (falling == "fall") else "low"))
             falling = "" if token.word == "to" else falling
-        elif token.word in _LOW and not (token.word == "bottom" and before in ("the", "off", "on") and at + 1 < len(tokens) and tokens[at + 1].word not in ("of", "<length>")):
+        elif token.word in _LOW and not (
+            token.word == "bottom" and before in ("the", "off", "on") and at + 1 < len(tokens) and tokens[at + 1].word not in ("of", "<length>")
+        ):
             found.append((at, "low"))
         elif (token.word in _HIGH and before != "how") or (token.word == "flood" and at + 1 < len(tokens) and tokens[at + 1].word == "started"):
             found.append((at, "low" if token.word == "flood" else "high"))

@@ -26,7 +26,8 @@ _CLOCK_BEFORE = re.compile(
     r"|–|@ ?)\Z"
 )
 _DATE = re.compile(
-    rf"(?:\d{{4}}-\d\d-\d\d|\d{{1,2}}[/.]\d{{1,2}}[/.]\d{{2,4}}|\d{{1,2}}\.\d\d\.(?= [a-z])|\d{{1,2}}(?:st|nd|rd|th)?[ -](?:of )?{_MONTH}\b(?:[ ,]{{1,2}}\d{{4}})?)(?![\d/])"
+    rf"(?:\d{{4}}-\d\d-\d\d|\d{{1,2}}[/.]\d{{1,2}}[/.]\d{{2,4}}|\d{{1,2}}\.\d\d\.(?= [a-z])|\d{{1,2}}(?:st|nd|rd"
+    rf"|th)?[ -](?:of )?{_MONTH}\b(?:[ ,]{{1,2}}\d{{4}})?)(?![\d/])"
 )
 _MONTH_BEFORE = re.compile(rf"\b{_MONTH}\.? \Z")
 _DAY = re.compile(r"\d{1,4}(?:st|nd|rd|th)?(?![\d.])")

@@ -13,24 +13,28 @@ from anchorcalc.reader.words import FILLERS, NEGATIONS, OURS, PARTING
 from anchorcalc.vocabulary import TERMS
 
 _WORDS = """
-anchor anchors anchored anchoring anchorage depth deep chain rode rope warp scope bow roller height high length long boat yacht draught beam metres metre
-feet foot knots wind gusts tide rising falling water load pull force holding swing swinging circle radius clearance clear rocks distance current
-stern beach slope marks mark shackle shackles swivel windlass displacement tonnes engine power horsepower drift sounder transducer keel surface
-weight plough sailing sailboat motor catamaran dragging dragged range should what which minutes nylon between another neighbour
+anchor anchors anchored anchoring anchorage depth deep chain rode rope warp scope bow roller height high length long boat yacht draught beam
+metres metre feet foot knots wind gusts tide rising falling water load pull force holding swing swinging circle radius clearance clear rocks
+distance current stern beach slope marks mark shackle shackles swivel windlass displacement tonnes engine power horsepower drift sounder
+transducer keel surface weight plough sailing sailboat motor catamaran dragging dragged range should what which minutes nylon between another
+neighbour
 """.split()
 # Words of their own that lie one slip from one of those above.
-_OWN = frozenset("""
-chair charm chains chairs change changes death deaths depths dept scoop scope slope slopes scopes steep beech reach breach teach bench peach bean beams seam team
-wing wine wand winds kind title tile tied tides tidy ride road role rove rose code node ripe tope hope cope ropes wrap wraps harp carp ward warm
-heights height eight weight weights freight lengths lengthy strength beat boot boast coat goat bolt boats draughts fought metro metric foots food fort
-knows knot knits guests gust rifling raising filling failing feeling calling wader waiter later waters wafer cater loads loaf lord goad road
-pulls pill poll full force forces forced farce holdings folding swings sing sting swinging singing winging circles radios radium clears cleat cleats clean
-lock locks socks rooks rocky instance currents currant torrent sternly steer stein stars start mask masks makes maker make market barks parks dark park
-motors motto sailings surfaces shackled swivels towers power powers tower grift draft shift drifts drill pounder rounder sounders sounded keels kneel feel heel steel
-marked maker strange orange grange ranges rang changed changing that whit wheat witch watch minute between dragged bragging dragging dragon
-wants want wat anchorages should shoulder shield plug though tough trough rough dough longs along lone loan bong gong load nylons feat feed fees feels deer seep keep
-gusty swung ploughs shouldn deeper dip dear weep dead desk boat's bows bowl row how low now boy box bored bored beads breams cream stream dream
-""".split())
+_OWN = frozenset(
+    """
+chair charm chains chairs change changes death deaths depths dept scoop scope slope slopes scopes steep beech reach breach teach bench peach bean
+beams seam team wing wine wand winds kind title tile tied tides tidy ride road role rove rose code node ripe tope hope cope ropes wrap wraps harp
+carp ward warm heights height eight weight weights freight lengths lengthy strength beat boot boast coat goat bolt boats draughts fought metro
+metric foots food fort knows knot knits guests gust rifling raising filling failing feeling calling wader waiter later waters wafer cater loads
+loaf lord goad road pulls pill poll full force forces forced farce holdings folding swings sing sting swinging singing winging circles radios
+radium clears cleat cleats clean lock locks socks rooks rocky instance currents currant torrent sternly steer stein stars start mask masks makes
+maker make market barks parks dark park motors motto sailings surfaces shackled swivels towers power powers tower grift draft shift drifts drill
+pounder rounder sounders sounded keels kneel feel heel steel marked maker strange orange grange ranges rang changed changing that whit wheat witch
+watch minute between dragged bragging dragging dragon wants want wat anchorages should shoulder shield plug though tough trough rough dough longs
+along lone loan bong gong load nylons feat feed fees feels deer seep keep gusty swung ploughs shouldn deeper dip dear weep dead desk boat's bows
+bowl row how low now boy box bored bored beads breams cream stream dream
+""".split()
+)
 _LETTERS = 5  # words shorter than this are mended only where two letters have changed places
 
 

@@ -21,11 +21,19 @@ _GENERAL: tuple[Unit, ...] = (
     Unit(symbol="stone", kind="mass", factor=14 * POUND, spellings=("st.",)),
     Unit(symbol="ton", kind="mass", factor=2000 * POUND, spellings=("tons",)),  # the short ton, flagged: it may be another
     Unit(symbol="carat", kind="mass", factor=0.0002, spellings=("carats",)),
-    Unit(symbol="km/s", kind="speed", factor=1000.0, spellings=("kilometers per second", "kilometres per second", "kilometers a second",
-    "km per second")),
+    Unit(
+        symbol="km/s",
+        kind="speed",
+        factor=1000.0,
+        spellings=("kilometers per second", "kilometres per second", "kilometers a second", "km per second"),
+    ),
     Unit(symbol="cm/s", kind="speed", factor=0.01, spellings=("centimeters per second", "centimetres per second", "cm per second")),
-    Unit(symbol="m/min", kind="speed", factor=1 / 60, spellings=("metres per minute", "meters per minute", "metres a minute", "meters a minute",
-    "m per minute")),
+    Unit(
+        symbol="m/min",
+        kind="speed",
+        factor=1 / 60,
+        spellings=("metres per minute", "meters per minute", "metres a minute", "meters a minute", "m per minute"),
+    ),
     Unit(symbol="ft/min", kind="speed", factor=FOOT / 60, spellings=("feet per minute", "feet a minute", "fpm", "ft per minute")),
     Unit(symbol="m/h", kind="speed", factor=1 / 3600, spellings=("metres per hour", "meters per hour", "metres an hour", "meters an hour")),
     Unit(symbol="mi/s", kind="speed", factor=1609.344, spellings=("miles per second", "miles a second")),
@@ -36,13 +44,21 @@ _GENERAL: tuple[Unit, ...] = (
     Unit(symbol="month", kind="time", factor=30.4375 * _DAY, spellings=("months",)),
     Unit(symbol="year", kind="time", factor=365.25 * _DAY, spellings=("years", "yr", "yrs")),
     Unit(symbol="MW", kind="power", factor=1e6, spellings=("megawatt", "megawatts")),
-    Unit(symbol="arcmin", kind="angle", factor=0.0002908882086657216, spellings=("arc minute", "arc minutes", "arcminutes", "minutes of arc",
-    "minute of arc")),
+    Unit(
+        symbol="arcmin",
+        kind="angle",
+        factor=0.0002908882086657216,
+        spellings=("arc minute", "arc minutes", "arcminutes", "minutes of arc", "minute of arc"),
+    ),
     Unit(symbol="arcsec", kind="angle", factor=4.84813681109536e-06, spellings=("arc second", "arc seconds", "arcseconds", "seconds of arc")),
     Unit(symbol="m²", kind="area", factor=1.0, spellings=("square metre", "square meter", "sq metres", "sq meters", "sqm", "m^2")),
     Unit(symbol="ft²", kind="area", factor=FOOT**2, spellings=("square foot", "sq foot", "sq feet", "sqft", "sq. ft", "ft^2")),
-    Unit(symbol="km²", kind="area", factor=1e6, spellings=("km2", "sq km", "square km", "square kilometers", "square kilometres",
-    "square kilometer", "square kilometre")),
+    Unit(
+        symbol="km²",
+        kind="area",
+        factor=1e6,
+        spellings=("km2", "sq km", "square km", "square kilometers", "square kilometres", "square kilometer", "square kilometre"),
+    ),
     Unit(symbol="mi²", kind="area", factor=1609.344**2, spellings=("mi2", "sq mi", "square miles", "square mile", "sq miles")),
     Unit(symbol="cm²", kind="area", factor=1e-4, spellings=("cm2", "sq cm", "square centimeters", "square centimetres", "square centimetre")),
     Unit(symbol="in²", kind="area", factor=0.0254**2, spellings=("in2", "sq in", "square inches", "square inch")),
@@ -57,16 +73,59 @@ _GENERAL: tuple[Unit, ...] = (
     Unit(symbol="m³", kind="volume", factor=1.0, spellings=("m3", "cubic metres", "cubic meters", "cubic metre", "cubic meter", "cu m")),
     Unit(symbol="ft³", kind="volume", factor=FOOT**3, spellings=("ft3", "cubic feet", "cubic foot", "cu ft")),
     Unit(symbol="in³", kind="volume", factor=0.0254**3, spellings=("in3", "cubic inches", "cubic inch", "cu in")),
-    Unit(symbol="°C", kind="temperature", factor=1.0, spellings=("degrees c", "degrees celsius", "degree celsius", "deg c", "celsius",
-    "centigrade", "degrees centigrade", "° c")),
-    Unit(symbol="°F", kind="temperature", factor=5 / 9, spellings=("degrees f", "degrees fahrenheit", "degree fahrenheit", "deg f",
-    "fahrenheit", "° f")),
+    Unit(
+        symbol="°C",
+        kind="temperature",
+        factor=1.0,
+        spellings=("degrees c", "degrees celsius", "degree celsius", "deg c", "celsius", "centigrade", "degrees centigrade", "° c"),
+    ),
+    Unit(
+        symbol="°F",
+        kind="temperature",
+        factor=5 / 9,
+        spellings=("degrees f", "degrees fahrenheit", "degree fahrenheit", "deg f", "fahrenheit", "° f"),
+    ),
     Unit(symbol="K", kind="temperature", factor=1.0, spellings=("kelvin", "kelvins")),
 )
 _NEVER = frozenset(["ch", "cv", "hand"])  # another word in most texts
 _OTHER = frozenset(
-    ["rpm", "revs", "v", "volt", "volts", "amp", "amps", "ah", "wh", "kwh", "hz", "khz", "mhz", "ghz", "hpa", "mb", "mbar", "millibar",
-    "millibars", "bar", "bars", "psi", "pa", "kpa", "mpa", "kb", "gb", "tb", "px", "pt", "people", "persons", "crew", "boats", "anchors"]
+    [
+        "rpm",
+        "revs",
+        "v",
+        "volt",
+        "volts",
+        "amp",
+        "amps",
+        "ah",
+        "wh",
+        "kwh",
+        "hz",
+        "khz",
+        "mhz",
+        "ghz",
+        "hpa",
+        "mb",
+        "mbar",
+        "millibar",
+        "millibars",
+        "bar",
+        "bars",
+        "psi",
+        "pa",
+        "kpa",
+        "mpa",
+        "kb",
+        "gb",
+        "tb",
+        "px",
+        "pt",
+        "people",
+        "persons",
+        "crew",
+        "boats",
+        "anchors",
+    ]
 )
 _MONEY = frozenset(
     ("dollar", "dollars", "euro", "euros", "usd", "eur", "gbp", "quid", "bucks", "sterling", "cents", "pence", "kroner", "sek", "nok", "dkk")
@@ -77,13 +136,22 @@ Spelled = dict[str, list[tuple[str, Unit]]]
 
 
 _LENGTHS = {
-    "km": ("kilometers", "kilometres", "kilometer", "kilometre", "km"), "m": ("meters", "metres", "meter", "metre", "m"),
-    "mi": ("miles", "mile"), "ft": ("feet", "foot", "ft"),
+    "km": ("kilometers", "kilometres", "kilometer", "kilometre", "km"),
+    "m": ("meters", "metres", "meter", "metre", "m"),
+    "mi": ("miles", "mile"),
+    "ft": ("feet", "foot", "ft"),
 }
 _TIMES = {"h": ("hour", "hr", "h"), "min": ("minute", "min"), "s": ("second", "sec", "s")}
 _PER = {
-    "km/h": ("km", "h"), "m/s": ("m", "s"), "mph": ("mi", "h"), "ft/s": ("ft", "s"), "m/min": ("m", "min"), "ft/min": ("ft", "min"),
-    "m/h": ("m", "h"), "km/s": ("km", "s"), "mi/s": ("mi", "s"),
+    "km/h": ("km", "h"),
+    "m/s": ("m", "s"),
+    "mph": ("mi", "h"),
+    "ft/s": ("ft", "s"),
+    "m/min": ("m", "min"),
+    "ft/min": ("ft", "min"),
+    "m/h": ("m", "h"),
+    "km/s": ("km", "s"),
+    "mi/s": ("mi", "s"),
 }
 
 

@@ -9,7 +9,13 @@ from anchorcalc.units.kinds import Amount
 from anchorcalc.vocabulary.term import Term
 
 CHOICES: dict[str, tuple[str, str]] = {
-    "length": ("m", "ft"), "size": ("mm", "in"), "mass": ("kg", "lb"), "speed": ("kn", "m/s"), "force": ("kgf", "lbf"), "power": ("kW", "hp"), "angle": ("deg", "rad"),
+    "length": ("m", "ft"),
+    "size": ("mm", "in"),
+    "mass": ("kg", "lb"),
+    "speed": ("kn", "m/s"),
+    "force": ("kgf", "lbf"),
+    "power": ("kW", "hp"),
+    "angle": ("deg", "rad"),
 }
 _OF_SYSTEM = {"us": "ft", "metric": "m"}
 

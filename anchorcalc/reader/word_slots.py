@@ -29,7 +29,14 @@ def _sayings() -> dict[str, list[tuple[tuple[str, ...], str, str]]]:
     for name, term in TERMS.items():
         if term.kind.name != WORD.name or name in _APART:
             continue
-        for word, sayings in (*((choice, (("form motor" if choice == "motor" else choice.replace("_", " ")),)) for choice in term.choices if name not in ("bitter_end", "shackles")), *term.said_as):
+        for word, sayings in (
+            *(
+                (choice, (("form motor" if choice == "motor" else choice.replace("_", " ")),))
+                for choice in term.choices
+                if name not in ("bitter_end", "shackles")
+            ),
+            *term.said_as,
+        ):
             for saying in sayings:
                 if saying == "motor":
                     continue  # an engine, more often than a boat

@@ -87,7 +87,9 @@ def derived(reply: Any) -> set[str]:
 
 def is_never(reply: Any, never: Mapping[str, Any]) -> bool:
     """Say whether a reply is the one that must not come out."""
-    if reply.status != never.get("status", reply.status) or getattr(reply, "question", None) != never.get("question", getattr(reply, "question", None)):
+    if reply.status != never.get("status", reply.status) or getattr(reply, "question", None) != never.get(
+        "question", getattr(reply, "question", None)
+    ):
         return False
     read = said(reply, ("asked", "before", "boat", "assumed"))
     return all(name in read and same(name, read[name], value) for name, value in never.get("inputs", {}).items())
@@ -119,7 +121,9 @@ def same_place_or_time(kind: str, read: Any, wanted: Taken) -> bool:
         return bool(read.low.seconds == wanted.low.seconds and read.low.form == wanted.low.form)
     if kind == "position":
         return there(read.low, wanted.low)
-    return len(read.low) == len(wanted.low) and all(a[0].seconds == b[0].seconds and there(a[1], b[1]) for a, b in zip(read.low, wanted.low, strict=True))
+    return len(read.low) == len(wanted.low) and all(
+        a[0].seconds == b[0].seconds and there(a[1], b[1]) for a, b in zip(read.low, wanted.low, strict=True)
+    )
 
 
 def there(one: Any, other: Any) -> bool:
@@ -138,7 +142,9 @@ def describe(reply: Any) -> str:
     missing = ",".join(getattr(reply, "missing", ()))
     choices = " / ".join(one.text for one in getattr(reply, "choices", ()))
     aside = " ASIDE " + "; ".join(f"{one.text}={one.term}" for one in reply.left_aside) if reply.left_aside else ""
-    return f"{reply.status} {getattr(reply, 'question', '')} {read} {'MISSING ' + missing if missing else ''}{choices}{getattr(reply, 'why', '')}{aside}"
+    return (
+        f"{reply.status} {getattr(reply, 'question', '')} {read} {'MISSING ' + missing if missing else ''}{choices}{getattr(reply, 'why', '')}{aside}"
+    )
 
 
 def main(paths: list[str]) -> int:
@@ -150,7 +156,10 @@ def main(paths: list[str]) -> int:
         counts = {outcome: sum(one.outcome == outcome for one in scored) for outcome in total}
         for one in scored:
             if one.outcome != "right" and not brief:
-                print(f"{one.outcome.upper():15} {one.line['id']}: {one.line['text']}\n      want {json.dumps(one.line['expect'], ensure_ascii=False)}\n      got  {one.got}")
+                print(
+                    f"{one.outcome.upper():15} {one.line['id']}: {one.line['text']}\n      want "
+                    f"{json.dumps(one.line['expect'], ensure_ascii=False)}\n      got  {one.got}"
+                )
         print(f"{Path(path).name}: {len(scored)} lines, " + ", ".join(f"{number} {outcome}" for outcome, number in counts.items()))
         total = {outcome: total[outcome] + counts[outcome] for outcome in total}
     print(f"all: {sum(total.values())} lines, " + ", ".join(f"{number} {outcome}" for outcome, number in total.items()))

@@ -74,7 +74,9 @@ def test_a_choice_can_be_sent_back(text: str) -> None:
         assert (again.status, getattr(again, "question", None)) in {("answered", one.question), ("needs", one.question)}, one.text
 
 
-@pytest.mark.parametrize("piece", ["a ", "1 ", "1 m ", "no, 4 m ", "4 m deep. ", "5:1", "((((", "and and ", "depth is ", "' ", "60°10.123'N ", "12 kn gusting "])
+@pytest.mark.parametrize(
+    "piece", ["a ", "1 ", "1 m ", "no, 4 m ", "4 m deep. ", "5:1", "((((", "and and ", "depth is ", "' ", "60°10.123'N ", "12 kn gusting "]
+)
 def test_time_grows_no_faster_than_the_text(piece: str) -> None:
     text = (piece * LONGEST)[:LONGEST]
     status_of(text[: LONGEST // 4])

@@ -32,7 +32,15 @@ def test_the_same_as_a_typed_call() -> None:
     assert ask("How much rode in 4 m of water, bow 1.2 m, at 5:1?").results == typed.results
 
 
-@pytest.mark.parametrize("text", ["how much rode 4m deep bow 1.2m 5:1", "HOW MUCH RODE IN 4 M, BOW 1.2 M, 5:1?", "4 m deep, bow 1.2 m, 5:1: how much rode?", "4m, bow 1.2m. 5:1. rode?"])
+@pytest.mark.parametrize(
+    "text",
+    [
+        "how much rode 4m deep bow 1.2m 5:1",
+        "HOW MUCH RODE IN 4 M, BOW 1.2 M, 5:1?",
+        "4 m deep, bow 1.2 m, 5:1: how much rode?",
+        "4m, bow 1.2m. 5:1. rode?",
+    ],
+)
 def test_any_order_and_case_without_signs(text: str) -> None:
     assert read(ask(text)) == {"depth": "4 m", "bow_height": "1.2 m", "scope": "5:1"}
 
@@ -63,7 +71,14 @@ def test_two_values_for_one_thing_are_asked_back() -> None:
     assert len(reply.choices) >= 2
 
 
-@pytest.mark.parametrize("text", ["How much rode in 4 m, no, 6 m of water, bow 1 m, 5:1?", "Depth 4 m, sorry, 6 m. Bow 1 m. How much rode at 5:1?", "Depth 4 m, I mean 6 m, bow 1 m: how much rode at 5:1?"])
+@pytest.mark.parametrize(
+    "text",
+    [
+        "How much rode in 4 m, no, 6 m of water, bow 1 m, 5:1?",
+        "Depth 4 m, sorry, 6 m. Bow 1 m. How much rode at 5:1?",
+        "Depth 4 m, I mean 6 m, bow 1 m: how much rode at 5:1?",
+    ],
+)
 def test_corrections(text: str) -> None:
     assert read(ask(text))["depth"] == "6 m"
 
@@ -110,7 +125,9 @@ def test_what_an_answer_does_not_use_is_said() -> None:
     assert "14 °C" in {one.text for one in reply.left_aside}
 
 
-@pytest.mark.parametrize("text", ["Hello", "What's the weather tomorrow?", "Am I allowed to anchor here overnight?", "", "?!", "Write me a poem", "The depth is 5 m."])
+@pytest.mark.parametrize(
+    "text", ["Hello", "What's the weather tomorrow?", "Am I allowed to anchor here overnight?", "", "?!", "Write me a poem", "The depth is 5 m."]
+)
 def test_what_is_no_question_of_ours(text: str) -> None:
     reply = ask(text)
     assert reply.status == "cannot"
@@ -147,8 +164,11 @@ def test_before_may_be_a_reply_its_json_or_a_question_with_inputs() -> None:
     first = ask("How much rode in 4 m, bow 1 m, at 5:1?")
     replies = [
         ask("and at 7:1?", before=before)
-        for before in (first, json.loads(msgspec.json.encode(first)),
-                       {"question": "rode_to_let_out", "inputs": {"depth": "4 m", "bow_height": "1 m", "scope": 5}})
+        for before in (
+            first,
+            json.loads(msgspec.json.encode(first)),
+            {"question": "rode_to_let_out", "inputs": {"depth": "4 m", "bow_height": "1 m", "scope": 5}},
+        )
     ]
     assert {reply.results.rode_out.shown for reply in replies} == {"35 m"}
 
@@ -189,6 +209,6 @@ def test_slips_of_the_finger(text: str) -> None:
 
 @pytest.mark.parametrize("word", ["buoy", "beach", "reach", "change", "chair", "death", "steep", "wing", "boot", "road"])
 def test_words_of_their_own_are_no_slips(word: str) -> None:
-    from anchorcalc.reader.typos import mended  # noqa: PLC0415
+    from anchorcalc.reader.typos import mended
 
     assert mended(word) == word

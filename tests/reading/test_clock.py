@@ -54,8 +54,10 @@ def test_time_is_written_back_in_its_own_form_at_the_earlier_minute(like: str, l
 
 
 @settings(max_examples=200, deadline=None)
-@given(st.integers(0, 1439), st.sampled_from(["{h:02d}:{m:02d}", "2026-06-01T{h:02d}:{m:02d}", "2026-06-01T{h:02d}:{m:02d}Z",
-"2026-06-01T{h:02d}:{m:02d}-03:30"]))
+@given(
+    st.integers(0, 1439),
+    st.sampled_from(["{h:02d}:{m:02d}", "2026-06-01T{h:02d}:{m:02d}", "2026-06-01T{h:02d}:{m:02d}Z", "2026-06-01T{h:02d}:{m:02d}-03:30"]),
+)
 def test_time_comes_back_as_it_was_written(minute: int, form: str) -> None:
     text = form.format(h=minute // 60, m=minute % 60)
     read = clock(text)

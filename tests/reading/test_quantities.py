@@ -132,8 +132,10 @@ def test_any_text_is_read_without_failing_in_order_and_without_overlap(text: str
     assert mentions(text) == found
 
 
-@pytest.mark.parametrize("piece", ["1, ", "1 to ", "one and a half ", "1 ft ", "1'", '1" ', "1:", "1 1/2 ", "a ", "59 N 18 E ", "1 x ", ",000",
-"half a ", "F6 ", "how deep "])
+@pytest.mark.parametrize(
+    "piece",
+    ["1, ", "1 to ", "one and a half ", "1 ft ", "1'", '1" ', "1:", "1 1/2 ", "a ", "59 N 18 E ", "1 x ", ",000", "half a ", "F6 ", "how deep "],
+)
 def test_time_grows_with_length_only(piece: str) -> None:
     def seconds(count: int) -> float:
         text = piece * count
