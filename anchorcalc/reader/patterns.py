@@ -58,4 +58,4 @@ def _regex(said: str) -> str:
     optional = r"(\(\?:[^()]*(?:\(\?:[^()]*\)[^()]*)*\)\?)"
     said = re.sub(optional + " ", lambda found: f"(?:{found[1][:-1]} )?", said)
     said = re.sub(" ?" + optional + "$", lambda found: f"(?: {found[1][:-1]})?", said)
-    return rf"(?<= ){said}(?= )"
+    return rf" {said}(?= )"
