@@ -44,7 +44,10 @@ ROUNDING = 1.0 - 1e-12
 @pytest.mark.parametrize(
     ("term", "words"),
     [
-        ("boat_form", codes.BOAT_FORMS), ("anchor_kind", codes.ANCHOR_KINDS), ("bottom", codes.BOTTOMS), ("chain_grade", codes.CHAIN_GRADES),
+        ("boat_form", codes.BOAT_FORMS),
+        ("anchor_kind", codes.ANCHOR_KINDS),
+        ("bottom", codes.BOTTOMS),
+        ("chain_grade", codes.CHAIN_GRADES),
         ("line_material", codes.LINE_MATERIALS),
     ],
 )
@@ -53,9 +56,7 @@ def test_codes_of_the_tables_are_the_words_of_the_vocabulary_in_their_order(term
 
 
 @given(length=lengths, wind=winds, current=currents, form=forms, share=beam_shares, longer=grow)
-def test_both_loads_grow_with_length_beam_wind_and_stream(
-    length: float, wind: float, current: float, form: int, share: float, longer: float
-) -> None:
+def test_both_loads_grow_with_length_beam_wind_and_stream(length: float, wind: float, current: float, form: int, share: float, longer: float) -> None:
     boat: dict[str, Any] = {"boat_length": length, "wind": wind, "current": current, "beam": share * length, "boat_form": form}
     for load in (load_standard, load_steady):
         least = load(**boat)
@@ -121,8 +122,11 @@ def test_beam_that_is_nan_counts_as_not_given(length: float, wind: float, form: 
 @given(length=lengths, form=forms)
 def test_multihull_without_a_beam_is_taken_at_her_usual_beam(length: float, form: int) -> None:
     bare = load_standard(boat_length=length, wind=15.0, boat_form=codes.MULTIHULL)
-    npt.assert_allclose(bare, load_standard(boat_length=length, wind=15.0, boat_form=codes.MULTIHULL, beam=usual_beam(
-        boat_length=length, boat_form=codes.MULTIHULL)), rtol=1e-12)
+    npt.assert_allclose(
+        bare,
+        load_standard(boat_length=length, wind=15.0, boat_form=codes.MULTIHULL, beam=usual_beam(boat_length=length, boat_form=codes.MULTIHULL)),
+        rtol=1e-12,
+    )
     assert bare >= load_standard(boat_length=length, wind=15.0, boat_form=form) * ROUNDING
 
 
