@@ -38,11 +38,28 @@ def filled(*, sentence: Sentence, question: Question, system: str | None, earlie
     _sounder(reading, boat=boat, earlier=earlier)
     settle_tide(reading)
     settle_places(reading)
+    _unknown(reading)
     place_by_kind(reading)
     place_unclaimed(reading, known=frozenset((*earlier, *boat)))
     for name, mention in reading.parts.items():
         reading.leave(mention, name if name in TERMS else None)
     return reading
+
+
+_UNKNOWN = ("nan", "unknown", "tbd", "dunno")
+
+
+def _unknown(reading: Reading) -> None:
+    """What is named and said to be unknown is asked for, not assumed."""
+    line = reading.sentence.line
+    if not any(f" {word} " in line for word in _UNKNOWN):
+        return
+    for name, one in reading.question.inputs.items():
+        nouns = (name.replace("_", " "), *one.term.nouns)
+        if name not in reading.asked and any(
+            f" {noun} {small}{word} " in line for noun in nouns for small in ("", "is ", "= ", ": ") for word in _UNKNOWN
+        ):
+            reading.open_terms[name] = one.term.prompt
 
 
 def _words(reading: Reading) -> None:

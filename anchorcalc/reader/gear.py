@@ -7,11 +7,15 @@ from anchorcalc.reader.reading import Reading
 from anchorcalc.units.kinds import Amount
 
 _NO_CHAIN = re.compile(r"(?<= )(?:no chain|without (?:any )?chain|chainless)(?= )")
-_NO_SPARE = re.compile(r"(?<= )(?:no|without a|havent a|not a) (?:spare|second anchor|kedge|second one)(?= )")
+_NO_SPARE = re.compile(
+    r"(?<= )(?:no|without a|havent a|not a) (?:spare|second anchor|kedge|second one)(?= )"
+    r"|(?<= )(?:(?:one|single|only|<number>) anchor (?:only|aboard only)|(?:only one|only a single|just one|only <number>|just <number>) anchor)(?= )"
+)
 _SPARE = re.compile(r"(?<= )(?:spare anchor|second anchor|kedge|(?:one|a) spare|spare aboard|another anchor aboard)(?= )")
 _FLAT = re.compile(
     r"(?<= )(?:dead flat|pull flat|flat pull|horizontal pull|straight horizontal|pull is flat|level pull|pull dead level|pull horizontal)(?= )"
 )
+_NO_LINE = re.compile(r"(?<= )(?:no rope|no line|no warp|no nylon|without (?:any )?rope)(?= )")
 _RIGHT_ANGLE = re.compile(r"(?<= )right angles?(?= )")
 _DRY = re.compile(r"(?<= )(?:no current|no stream|no tidal stream|slack water)(?= )")
 
@@ -25,6 +29,14 @@ def settle_gear(reading: Reading) -> None:
         asked["spare_anchor"] = False
     if "chain" in takes and "chain" not in asked and "chain" not in reading.bare and _NO_CHAIN.search(line):
         asked["chain"] = Amount("length", 0.0, 0.0, "m", 0.0, 0.0)
+    if (
+        "line" in takes
+        and takes["line"].direct
+        and "chain" in asked
+        and not {"line", "rode_aboard"} & {*asked, *reading.bare}
+        and _NO_LINE.search(line)
+    ):
+        asked["line"] = Amount("length", 0.0, 0.0, "m", 0.0, 0.0)
     if "pull_angle" in takes and "pull_angle" not in asked and _FLAT.search(line):
         asked["pull_angle"] = Amount("angle", 0.0, 0.0, "deg", 0.0, 0.0)
     if "spread" in takes and "spread" not in asked and _RIGHT_ANGLE.search(line):

@@ -1,5 +1,7 @@
 """What the sounder shows inside another question: it becomes the depth where its zero and the offset are known."""
 
+import re
+
 from anchorcalc.reader.sentence import Token
 
 _FROM: dict[str, tuple[str, ...]] = {
@@ -56,6 +58,8 @@ _FROM["transducer"] += tuple(
     for phrase in ("from transducer", "below transducer", "under transducer", "beneath transducer", "at transducer")
 )
 _ARTICLES = frozenset("the a an my our her his their your its".split())
+_ZEROS = {"keel": "keel", "surface": "surface", "waterline": "surface", "transducer": "transducer", "sensor": "transducer"}
+_EITHER = re.compile(rf" ({'|'.join(_ZEROS)}) or (?:from |under |below )?({'|'.join(_ZEROS)}) ")
 _NOT = frozenset(("not", "isnt", "doesnt"))
 
 
@@ -63,6 +67,9 @@ def reads_from(tokens: tuple[Token, ...], *, transducer_given: bool) -> list[str
     """Return what the text says that the sounder measures from; more than one where it says more than one."""
     words = [token.word for token in tokens if token.word not in _ARTICLES]
     line = f" {' '.join(words)} "
+    doubt = _EITHER.search(line)
+    if doubt is not None:
+        return [_ZEROS[doubt[1]], _ZEROS[doubt[2]]]
     found = []
     for word, phrases in _FROM.items():
         for phrase in phrases:

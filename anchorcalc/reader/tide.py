@@ -13,7 +13,8 @@ _SMALL = r"(?: (?:is|still|going|to|has|some|way|yet|a|bit|lot|in|here|now|will|
 _RISES = re.compile(
     rf"(?<= )(?:tide|tides|flood|water|level|sea){_SMALL} (?:rising|making|make|makes|rise|rises|come|comes|coming in|coming up|coming|flooding"
     rf"|flood|fills?|filling)(?= )"
-    r"|(?<= )(?:(?:big|huge|massive|large) tides?|tides? (?:is |be |will |(?:going to ))*(?:big|huge|massive)|some tide|tide on top|rise of tide"
+    r"|(?<= )(?:(?:big|huge|massive|large) tides?|tides? (?:is |be |will |(?:going to ))*(?:big|huge|massive)|range of tide|tid(?:e|al) range"
+    r"|some tide|tide on top|rise of tide"
     r"|young flood|rise of the tide)(?= )"
 )
 _FALLS = re.compile(

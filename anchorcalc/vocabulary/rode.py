@@ -241,7 +241,7 @@ SHACKLES = Term(
             "open",
             (
                 *("not seized", "unseized", "arent seized", "not moused", "unmoused", "arent moused", "not wired", "unwired", "arent wired"),
-                *("open pins", "pins open", "pins are open", "shackles open", "shackles are open"),
+                *("open pins", "open pin", "pins open", "pins are open", "shackles open", "shackles are open"),
                 *("pins of the shackles open", "pins of the shackles are open", "just hand tight", "pins are bare"),
             ),
         ),
@@ -266,7 +266,16 @@ BITTER_END = Term(
             "fixed",
             (
                 *("shackled hard", "bitter end shackled", "bitter end is shackled", "bitter end fixed", "bitter end is fixed"),
-                *("fixed with a shackle", "inner end shackled", "inner end fixed", "end bolted", "welded", "bolted"),
+                *(
+                    "fixed with a shackle",
+                    "inner end shackled",
+                    "end of the chain shackled",
+                    "end of chain shackled",
+                    "inner end fixed",
+                    "end bolted",
+                    "welded",
+                    "bolted",
+                ),
             ),
         ),
         (
