@@ -25,6 +25,7 @@ def joined(tokens: list[Token]) -> list[Token]:
             found.append(token._replace(word=token.mention.text.lower() if token.mention else token.word, mention=None))
             at += 1
             continue
+        _doubt_unit(tokens, at)
         _split(tokens, at)
         token = tokens[at]
         made = _made(tokens, at) if token.mention is not None or token.word in ("half", "quarter") else _a_shackle(tokens, at)
@@ -41,6 +42,7 @@ def _made(tokens: list[Token], at: int) -> tuple[Token, int] | None:
     return (
         o_clock(tokens, at)
         or _one_in(tokens, at)
+        or _parts_to_one(tokens, at)
         or _and_a_rest(tokens, at)
         or _part_of_a_cable(tokens, at)
         or _trade_cable(tokens, at)
@@ -54,6 +56,23 @@ def _pronoun(tokens: list[Token], at: int) -> bool:
     """Say whether a `one` is no number: `this one has`, `which one`."""
     mention = tokens[at].mention
     return mention is not None and mention.text.lower() == "one" and word_at(tokens, at - 1) in _WHICH_ONE if at else False
+
+
+_UNITS = frozenset("ft feet foot m metre metres fathom fathoms".split())
+_PERHAPS = frozenset("perhaps maybe possibly it is was in are they".split())
+
+
+def _doubt_unit(tokens: list[Token], at: int) -> None:
+    """Take the unit off `3.5 m or perhaps it's ft`, which the text itself does not know."""
+    mention = tokens[at].mention
+    if mention is None or mention.kind != "length" or not isinstance(mention.amount, Amount) or word_at(tokens, at + 1) != "or":
+        return
+    rest = [token.word for token in tokens[at + 2 : at + 6]]
+    while rest and rest[0] in _PERHAPS:
+        rest.pop(0)
+    if rest and rest[0] in _UNITS:
+        value = mention.amount.value
+        tokens[at] = token_of(tokens, at, at + 1, "number", Amount("number", value, value, "", value, value), mention.flags)
 
 
 def _of_a_name(tokens: list[Token], at: int) -> bool:
@@ -100,6 +119,17 @@ def _one_in(tokens: list[Token], at: int) -> tuple[Token, int] | None:
         return None
     slope = 1.0 / last.amount.value
     return token_of(tokens, at, at + 3, "ratio", Amount("ratio", slope, slope, "", slope, slope)), at + 3
+
+
+def _parts_to_one(tokens: list[Token], at: int) -> tuple[Token, int] | None:
+    """`five parts of rope to one of height`."""
+    value = number_at(tokens, at)
+    if value is None or word_at(tokens, at + 1) not in ("parts", "times", "lengths"):
+        return None
+    for place in range(at + 2, min(at + 6, len(tokens) - 1)):
+        if tokens[place].word == "to" and (number_at(tokens, place + 1) == 1.0 or word_at(tokens, place + 1) == "one"):
+            return token_of(tokens, at, place + 2, "ratio", Amount("ratio", value, value, "", value, value)), place + 2
+    return None
 
 
 def _and_a_rest(tokens: list[Token], at: int) -> tuple[Token, int] | None:

@@ -128,7 +128,7 @@ def same_place_or_time(kind: str, read: Any, wanted: Taken) -> bool:
 
 def there(one: Any, other: Any) -> bool:
     """Say whether two positions are the same to the last digit written."""
-    return abs(one.latitude - other.latitude) <= DEGREES and abs(one.longitude - other.longitude) <= DEGREES
+    return bool(abs(one.latitude - other.latitude) <= DEGREES and abs(one.longitude - other.longitude) <= DEGREES)
 
 
 def near(one: float, other: float) -> bool:

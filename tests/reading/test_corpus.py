@@ -9,7 +9,7 @@ from tests.reading.score import Scored, lines, score
 HERE = Path(__file__).parent
 FILES = sorted((HERE / "corpus").glob("*.jsonl"))
 MISSES = HERE / "misses.txt"
-SHARE = 0.94  # of all lines that must read right, whatever the list says
+SHARE = 0.93  # of all lines that must read right, whatever the list says
 
 
 def listed() -> set[str]:

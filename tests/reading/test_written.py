@@ -59,7 +59,7 @@ def test_text_is_a_range(text: str, kind: str, low: float, high: float) -> None:
     read = amount(text)
     assert isinstance(read, Amount)
     assert read.kind == kind
-    assert (read.low, read.high) == (pytest.approx(low, rel=1e-12), pytest.approx(high, rel=1e-12))
+    assert (read.low, read.high) == pytest.approx((low, high), rel=1e-12)
 
 
 @pytest.mark.parametrize("text", ["F6", "f6", "force 6", "Force 6", "Bft 6", "Beaufort 6", "6 Bft", "F 6"])
