@@ -7,10 +7,10 @@ from typing import Any
 from anchorcalc.answering.gate import Admitted, admit
 from anchorcalc.answering.replies import Answer, LeftAside, answer_class, read_class
 from anchorcalc.answering.results import Builder, at_corner, headline_corner
-from anchorcalc.answering.taking import Taken
-from anchorcalc.cautions import Caution
+from anchorcalc.answering.taking import Taken, take
+from anchorcalc.cautions import RODE_SHORT, Caution
 from anchorcalc.declare import Question
-from anchorcalc.physics.arrays import somewhere
+from anchorcalc.physics.arrays import at_least, somewhere
 from anchorcalc.units import kinds
 from anchorcalc.units.clock import clock_text
 from anchorcalc.units.kinds import UNIT
@@ -73,7 +73,7 @@ def answer(
             *_working(question, admitted, SimpleNamespace(**_alike(said, admitted, values), **_beside(said, exact)), values, notes),
             *_elsewhere(builder, exact),
         ),
-        cautions=(*cautions, *_warnings(question, everywhere)),
+        cautions=(*cautions, *_warnings(question, everywhere), *(_not_aboard(question, boat, found) if boat else ())),
         sources=question.sources,
         version=VERSION,
         left_aside=left_aside,
@@ -140,6 +140,18 @@ def _warnings(question: Question, values: Mapping[str, Any]) -> Iterator[Caution
         if rule.caution.code not in said and (rule.condition is None or somewhere(rule.holds(values))):
             said.add(rule.caution.code)
             yield rule.caution
+
+
+def _not_aboard(question: Question, boat: Mapping[str, Any], found: Mapping[str, Any]) -> Iterator[Caution]:
+    """Warn where a question that does not ask what rode there is comes to more than the boat file holds."""
+    if "rode_out" not in found or "rode_aboard" in question.inputs:
+        return
+    held = {name: take(term=TERMS[name], raw=boat[name]) for name in ("rode_aboard", "chain", "line") if boat.get(name) is not None}
+    lengths = {name: one.low for name, one in held.items() if isinstance(one, Taken)}
+    parts = lengths.get("chain", 0.0) + lengths["line"] if "line" in lengths else None
+    aboard = lengths.get("rode_aboard", parts)
+    if aboard is not None and not bool(np.all(at_least(aboard, found["rode_out"]))):
+        yield RODE_SHORT
 
 
 # --- what was read ------------------------------------------------------------------------------------------------------------------
