@@ -4,6 +4,8 @@ from collections.abc import Iterator, Mapping
 from types import SimpleNamespace
 from typing import Any
 
+import numpy as np
+
 from anchorcalc.answering.gate import Admitted, admit
 from anchorcalc.answering.replies import Answer, LeftAside, answer_class, read_class
 from anchorcalc.answering.results import Builder, at_corner, headline_corner
@@ -150,7 +152,7 @@ def _not_aboard(question: Question, boat: Mapping[str, Any], found: Mapping[str,
     lengths = {name: one.low for name, one in held.items() if isinstance(one, Taken)}
     parts = lengths.get("chain", 0.0) + lengths["line"] if "line" in lengths else None
     aboard = lengths.get("rode_aboard", parts)
-    if aboard is not None and not bool(np.all(at_least(aboard, found["rode_out"]))):
+    if aboard is not None and somewhere(~np.asarray(at_least(aboard, found["rode_out"]))):
         yield RODE_SHORT
 
 
