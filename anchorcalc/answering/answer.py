@@ -75,7 +75,7 @@ def answer(
             *_working(question, admitted, SimpleNamespace(**_alike(said, admitted, values), **_beside(said, exact)), values, notes),
             *_elsewhere(builder, exact),
         ),
-        cautions=(*cautions, *_warnings(question, everywhere), *(_not_aboard(question, boat, found) if boat else ())),
+        cautions=(*cautions, *(_not_aboard(question, boat, found) if boat else ()), *_warnings(question, everywhere)),
         sources=question.sources,
         version=VERSION,
         left_aside=left_aside,
