@@ -16,12 +16,13 @@ from anchorcalc.doors.python import checked_boat
 from anchorcalc.errors import InputError, TextError, fault
 from anchorcalc.reader.fill import filled
 from anchorcalc.reader.guess import MEASURED
-from anchorcalc.reader.intent import Weighed, asks_something, plainly_asked
+from anchorcalc.reader.intent import Weighed, asks_something, plainly_asked, second_question
+from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
 from anchorcalc.reader.refusals import NOTHING, refusal
 from anchorcalc.reader.restate import our_own, restated
 from anchorcalc.reader.rivals import taker
-from anchorcalc.reader.sentence import read
+from anchorcalc.reader.sentence import Sentence, read
 from anchorcalc.version import VERSION
 from anchorcalc.vocabulary import TERMS
 
@@ -29,12 +30,43 @@ LONGEST = 20_000
 PLAIN, LIKELY, AHEAD = 0.75, 0.3, 3.0  # a share that is plain; else it must be likely, and so many times likelier than the next
 BY_FIGURES = 1.3  # so many times likelier is enough where only this question has all its figures
 SURE = 7.0  # weight of a pattern that names a question, whatever else the text holds
+FIGURES = frozenset((*MEASURED, "number", "ratio"))
 _HEIGHTS = ("low_height", "high_height")
 _SOUNDER = frozenset(("reads_from", "draught", "transducer_depth"))
 
 
 def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, units: str | None = None) -> Reply:
-    """Answer a question put in plain words."""
+    """Answer a question put in plain words.
+
+    Parameters
+    ----------
+    text
+        The question, with its figures and their units.
+    boat
+        What a boat file holds; what the text says comes first.
+    before
+        An earlier reply, its JSON, or its question and inputs: a lone `and at 7:1?` goes on from it.
+    units
+        `metric` or `us`: for what is shown, and for bare numbers that nothing else gives a unit.
+
+    Returns
+    -------
+    Reply
+        `answered`, `needs` (asks back for what is missing), `unclear` (readings to choose from) or `cannot`.
+
+    Raises
+    ------
+    TextError
+        What was given is no text, or has more than 20 000 characters.
+
+    Examples
+    --------
+    >>> ask("How much rode in 4 m of water, bow 1.2 m, at 5:1?").headline
+    'Let out 26 m of rode.'
+    >>> ask("How much rode at 5:1, bow 1.2 m?").missing
+    ('depth',)
+
+    """
     if not isinstance(text, str):
         raise TextError([fault("text", "wrong_kind", text, "is no text", "a question in plain words")])
     if len(text) > LONGEST:
@@ -49,7 +81,7 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
         return cannot(why or NOTHING)
     sentence, others = our_own(sentence, others="other_rode_out" in question.inputs)
     dropped += others
-    if earlier is None and weighed[0].strongest < SURE and not any(token.mention is not None and token.mention.kind in (*MEASURED, "number", "ratio") for token in sentence.tokens):
+    if earlier is None and weighed[0].strongest < SURE and not any(token.mention and token.mention.kind in FIGURES for token in sentence.tokens):
         return cannot(NOTHING)
     known_boat, known_before = known_of(boat), known_of(earlier.inputs if earlier else None)
     system = units or getattr(known_boat.get("units"), "text", None)
@@ -65,9 +97,19 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
     if "rode_out" in reading.asked and _in_cables(reading.asked["rode_out"]):
         reading.open_terms["rode_out"] = TERMS["rode_out"].prompt
         del reading.asked["rode_out"]
-    reading.aside.extend((mention, None) for mention in dropped)
+    reading.aside.extend((mention, None) for mention in (*dropped, *other_question(whole, weighed)))
     reading.told.update(mention.start for mention in dropped)
     return settled(reading, boat=boat, before=earlier, units=units)
+
+
+def other_question(sentence: Sentence, weighed: list[Weighed]) -> list[Mention]:
+    """Return a second question of a text, which is left aside."""
+    line = sentence.line
+    at = second_question(line, weighed) if weighed else -1
+    if at < 0:
+        return []
+    start, end = sentence.tokens[line[:at].count(" ") - 1].start, sentence.tokens[-1].end
+    return [Mention("question", None, start, end, sentence.text[start:end])]
 
 
 def rival_of(reading: Reading, weighed: list[Weighed]) -> str | None:
@@ -97,7 +139,8 @@ def cannot(why: str) -> Cannot:
 
 
 CAN_ASK = (
-    "How much rode should I let out in 4 m of water, bow 1.2 m, at 5:1?", "Will I swing clear of rocks 70 m from the anchor with 40 m out in 6 m, 11 m boat?",
+    "How much rode should I let out in 4 m of water, bow 1.2 m, at 5:1?",
+    "Will I swing clear of rocks 70 m from the anchor with 40 m out in 6 m, 11 m boat?",
     "What load will a 10 m boat put on the rode in 30 knots?",
 )
 
@@ -126,16 +169,34 @@ def settled(reading: Reading, *, boat: Mapping[str, Any] | None, before: Before 
         return Unclear(status="unclear", choices=choices, version=VERSION, left_aside=aside)
     try:
         found = answer(
-            reading.question, reading.asked, boat=boat, before=before.inputs if before else None, units=units, left_aside=aside,
-            notes=tuple(reading.notes), cautions=tuple(reading.cautions))
+            reading.question,
+            reading.asked,
+            boat=boat,
+            before=before.inputs if before else None,
+            units=units,
+            left_aside=aside,
+            notes=tuple(reading.notes),
+            cautions=tuple(reading.cautions),
+        )
         if not reading.open_terms:
             doubts = tuple(doubtful(reading, boat=boat))
             return Unclear(status="unclear", choices=doubts, version=VERSION, left_aside=aside) if doubts else found
         faults = []
     except InputError as error:
-        faults = [one for one in error.faults if one.input not in reading.open_terms and not (one.code == "missing" and one.input == "depth" and _SOUNDER & set(reading.open_terms))]
+        faults = [
+            one
+            for one in error.faults
+            if one.input not in reading.open_terms and not (one.code == "missing" and one.input == "depth" and _SOUNDER & set(reading.open_terms))
+        ]
     if any(one.code == "contradiction" and one.input in _HEIGHTS for one in faults):
         reading.open_terms.update({name: TERMS[name].prompt for name in _HEIGHTS})
     missing = without_stand_ins(reading.question, tuple(dict.fromkeys([*(one.input for one in faults), *reading.open_terms])))
-    return Needs(status="needs", question=reading.question.name, missing=missing, prompt=prompt(faults, reading.open_terms),
-                 read=read_so_far(reading.asked, missing), version=VERSION, left_aside=aside)
+    return Needs(
+        status="needs",
+        question=reading.question.name,
+        missing=missing,
+        prompt=prompt(faults, reading.open_terms),
+        read=read_so_far(reading.asked, missing),
+        version=VERSION,
+        left_aside=aside,
+    )
