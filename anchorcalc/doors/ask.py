@@ -108,7 +108,7 @@ def other_question(sentence: Sentence, weighed: list[Weighed]) -> list[Mention]:
     at = second_question(line, weighed) if weighed else -1
     if at < 0:
         return []
-    start, end = sentence.tokens[line[:at].count(" ") - 1].start, sentence.tokens[-1].end
+    start, end = sentence.tokens[line[:at].count(" ") - 2].start, sentence.tokens[-1].end
     return [Mention("question", None, start, end, sentence.text[start:end])]
 
 

@@ -154,6 +154,12 @@ def test_a_faulty_value_is_asked_for_again() -> None:
     assert reply.status in ("needs", "unclear")
 
 
+def test_of_two_questions_the_second_is_left_aside() -> None:
+    reply = ask("How much rode in 4 m, bow 1 m, at 5:1, and what load will my 10 m boat put on it in 30 knots?")
+    assert (reply.status, reply.question) == ("answered", "rode_to_let_out")
+    assert "what load will my 10 m boat put on it in 30 knots?" in {one.text for one in reply.left_aside}
+
+
 # --- an exchange before -------------------------------------------------------------------------------------------------------------
 
 
