@@ -217,6 +217,9 @@ def _keep(
     cue: tuple[int, int],
     takes: frozenset[str],
 ) -> None:
+    most = weight - cost  # the score is this or less: what cannot win needs no further look
+    if most <= _LEAST or (name in best and most <= best[name].score):
+        return
     how = fit(term=ALL_TERMS[name], mention=mention)
     if how == "never" or (
         how == "no" and (name not in takes or cost > _TIGHT or weight < _PLAIN or any(name in takes for name in _OWN_KIND.get(mention.kind, ())))
