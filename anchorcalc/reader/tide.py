@@ -22,6 +22,10 @@ _FALLS = re.compile(
     rf"|going down|go down|goes down|run|out|sinking)(?= )"
     r"|(?<= )(?:fall of tide|fall of the tide|ebb to come)(?= )"
 )
+_BOTH = re.compile(
+    r"(?<= )(?:tides? (?:\S+ ){0,2}?(?:coming and going|in and out|up and down|to and fro|ebbing and flooding|rising and falling)"
+    r"|(?:at|it is|its) (?:neaps|springs)|(?:neap|spring) tides?)(?= )"
+)
 _NONE = (
     " no tide ",
     " forget the tide ",
@@ -47,14 +51,15 @@ def settle_tide(reading: Reading) -> None:
     if "tide_rise" not in takes and "tide_fall" not in takes:
         return
     _heights(reading)
-    line = reading.sentence.line.replace(" the ", " ")
-    if any(phrase.replace(" the ", " ") in line for phrase in _NONE):
+    line = reading.sentence.line
+    bare_line = line.replace(" the ", " ")
+    if any(phrase.replace(" the ", " ") in bare_line for phrase in _NONE):
         for term in ("tide_rise", "tide_fall"):
             if term in takes and term not in reading.asked and term not in reading.bare:
                 reading.asked[term] = Amount("length", 0.0, 0.0, "m", 0.0, 0.0)
         return
     for term, told in (("tide_rise", _RISES), ("tide_fall", _FALLS)):
-        if term in takes and term not in reading.asked and term not in reading.bare and told.search(reading.sentence.line):
+        if term in takes and term not in reading.asked and term not in reading.bare and (told.search(line) or _BOTH.search(line)):
             reading.open_terms[term] = TERMS[term].prompt
 
 
