@@ -9,6 +9,7 @@ from anchorcalc.answering.taking import Taken, take
 from anchorcalc.errors import Fault
 from anchorcalc.reader.fits import as_given, with_unit
 from anchorcalc.reader.guess import loose
+from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
 from anchorcalc.reader.units_taken import CHOICES, kind_of
 from anchorcalc.units.kinds import Amount
@@ -52,9 +53,19 @@ def _in_units(reading: Reading) -> Iterator[Choice]:
 def doubtful(reading: Reading, *, boat: Mapping[str, Any] | None) -> Iterator[Choice]:
     """Yield the readings of a quantity that no word claims: as what it could be, or as nothing."""
     for mention, options in loose(reading, known=boat or ())[:1]:
-        for name in options[:_CHOICES_AT_MOST]:
-            yield choice(reading, {name: as_given(term=TERMS[name], mention=mention)})
+        values = [(name, value) for name in options for value in _values(name, mention)]
+        for name, value in values[:_CHOICES_AT_MOST]:
+            yield choice(reading, {name: value})
         yield choice(reading, {})
+
+
+def _values(name: str, mention: Mention) -> list[Amount]:
+    """Return what a quantity is as an input: a number without a unit is one in each unit that its bounds allow."""
+    term = TERMS[name]
+    if mention.kind != "number" or not term.kind.has_unit or not isinstance(mention.amount, Amount):
+        return [as_given(term=term, mention=mention)]
+    made = (with_unit(mention.amount, unit=unit) for unit in CHOICES[kind_of(term)])
+    return [one for one in made if not term.out_of_bounds(value=one.low)]
 
 
 _CHOICES_AT_MOST = 4

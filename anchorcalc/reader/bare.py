@@ -11,7 +11,7 @@ from anchorcalc.reader.unit_words import other_at
 
 _TIMES = re.compile(r" ?x(?![\w])|[ -]times(?![a-z])")
 _LABELS = re.compile(
-    r"\b(?:buoy|pier|berth|no|no\.|number|mark|marker|page|flat|version|chart|channel|ch|ch\.|vhf|model|stage|day|route|slip|pontoon|dock|mooring|light)"
+    r"\b(?:buoy|pier|berth|no|no\.|number|mark|marker|page|flat|version|chart|channel|ch|ch\.|vhf|model|stage|day|route|slip|slot|pontoon|dock|mooring|light)"
     r"[ #]{1,2}\Z"
 )
 _NAME = re.compile(r"(?<![.!?:]\s)(?<![A-Za-z])[A-Z][a-zà-ÿ]{2,20} \Z")

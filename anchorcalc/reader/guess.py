@@ -1,5 +1,6 @@
 """Quantities that no word claims: the one place that is left for them, or a question back."""
 
+import re
 from collections.abc import Iterable
 
 from anchorcalc.reader.fits import as_given, fit
@@ -125,11 +126,31 @@ def loose(reading: Reading, *, known: Iterable[str]) -> list[tuple[Mention, list
     found = []
     held = tuple(known)
     for mention, _ in reading.aside:
-        if mention.start not in reading.told and mention.kind in MEASURED and not repeated(reading, mention):
-            options = open_for(reading, mention, known=held) or _instead(reading, mention)
+        doubted = mention.kind in MEASURED or (mention.kind == "number" and not _something_else(reading, mention))
+        if mention.start not in reading.told and doubted and not repeated(reading, mention):
+            bare = mention.kind == "number"
+            options = _of_number(reading, mention) if bare else open_for(reading, mention, known=held) or _instead(reading, mention)
             if options:
                 found.append((mention, options))
     return found
+
+
+_NO_VALUE = frozenset(("label", "after_name", "times", "compound_word", "spelled", "fraction", "article"))  # names, counts and trade fractions
+_CALLED = re.compile(r"(?:[A-Z][\w']+ |\"|\b(?:gone|dropped|eased|gone down|come down|risen) from )\Z")
+_COUNTED = re.compile(r" (?!this|plus|minus|less|across|towards|does|unless|thus|always|yours|ours)[a-z]{3,20}s\b")  # `3 reefs`
+_BESIDE_GUSTS = re.compile(r"\bgust|\bsquall", re.IGNORECASE)
+
+
+def _something_else(reading: Reading, mention: Mention) -> bool:
+    """Say whether a bare number plainly is no value: a name's, what was, a count, a time of the log, nought, a mean wind beside gusts, said again."""
+    text, amount = reading.sentence.text, mention.amount
+    if _NO_VALUE & mention.flags or not isinstance(amount, Amount) or amount.value == 0.0:
+        return True
+    digits = mention.text.isdigit() and len(mention.text) == 4
+    named = _CALLED.search(text, max(0, mention.start - 24), mention.start) is not None or text[mention.end : mention.end + 1] == '"'
+    mean = "wind" in reading.asked and _BESIDE_GUSTS.search(text) is not None
+    again = any(isinstance(one, Amount) and one.value == amount.value for one in reading.asked.values())
+    return digits or named or mean or again or _COUNTED.match(text, mention.end) is not None
 
 
 def _instead(reading: Reading, mention: Mention) -> list[str]:
@@ -140,6 +161,20 @@ def _instead(reading: Reading, mention: Mention) -> list[str]:
         if name in reading.question.inputs and TERMS[name].kind in _TERM_KINDS and fit(term=TERMS[name], mention=mention) == "yes"
     ]
     return [name for name in found if isinstance(mention.amount, Amount) and not TERMS[name].out_of_bounds(value=mention.amount.low)]
+
+
+def _of_number(reading: Reading, mention: Mention) -> list[str]:
+    """Return what a number without a unit could be: a size that was read otherwise, another value that was, or an input that is open."""
+    kinds_taken = _TERM_KINDS | {kinds.RATIO}
+    could = [
+        name
+        for name, one in reading.question.inputs.items()
+        if one.term.kind in kinds_taken and fit(term=one.term, mention=mention) in ("yes", "bare")
+    ]
+    held = reading.asked
+    return sorted(
+        could, key=lambda name: (name not in held or TERMS[name].kind is not kinds.SIZE, TERMS[name].kind is not kinds.RATIO, name not in held)
+    )
 
 
 def repeated(reading: Reading, mention: Mention) -> bool:
