@@ -94,7 +94,7 @@ REFUSALS: tuple[Refusal, ...] = (
         _GO,
         _any(
             "(?:do|should|shall|can|may) (?:i|we) sail",
-            "do (?:i|we) go",
+            "do (?:i|we) go(?! astern)",
             "should (?:we|i) (?:still )?(?:go|leave|shift|move|turn|stay|sail|head|wait it|set off|run)",
             "shall (?:we|i) (?:still )?(?:go|leave|shift|turn back|move|sail)",
             "is it safe to",
@@ -208,6 +208,8 @@ REFUSALS: tuple[Refusal, ...] = (
             "mark 4 gas",
             "which oil",
             "litres an hour",
+            "whales?",
+            "how deep (?:can|do|could) (?:\\S+ ){1,2}(?:dive|swim)",
         ),
     ),
     Refusal(
