@@ -74,7 +74,13 @@ def wind_drag(*, wind: Array, area: Array, drag_coefficient: Array, air_density:
 
 
 def load_steady(
-    *, boat_length: Array, wind: Array, beam: Array | None = None, boat_form: Codes = MOTOR, current: Array = 0.0, draught: Array | None = None,
+    *,
+    boat_length: Array,
+    wind: Array,
+    beam: Array | None = None,
+    boat_form: Codes = MOTOR,
+    current: Array = 0.0,
+    draught: Array | None = None,
 ) -> Array:
     """Steady drag of wind and stream on a boat that lies bow on.
 
@@ -158,7 +164,13 @@ def working_load_of_boat(*, boat_length: Array, beam: Array | None = None, boat_
 
 
 def load_standard(
-    *, boat_length: Array, wind: Array, beam: Array | None = None, boat_form: Codes = MOTOR, current: Array = 0.0, draught: Array | None = None,
+    *,
+    boat_length: Array,
+    wind: Array,
+    beam: Array | None = None,
+    boat_form: Codes = MOTOR,
+    current: Array = 0.0,
+    draught: Array | None = None,
 ) -> Array:
     """Load that strength and size of ground tackle go by: the published design load × wind², and the drag of the stream.
 
@@ -197,7 +209,13 @@ def load_standard(
 
 
 def wind_equivalent(
-    *, load: Array, boat_length: Array, beam: Array | None = None, boat_form: Codes = MOTOR, current: Array = 0.0, draught: Array | None = None,
+    *,
+    load: Array,
+    boat_length: Array,
+    beam: Array | None = None,
+    boat_form: Codes = MOTOR,
+    current: Array = 0.0,
+    draught: Array | None = None,
 ) -> Array:
     """Wind whose standard load is this load.
 

@@ -16,7 +16,12 @@ _SAME = {
     **dict.fromkeys(map(ord, "″”“ʺ＂"), '"'),
     **dict.fromkeys(map(ord, "º˚"), "°"),
     **dict.fromkeys(map(ord, "⁄∕"), "/"),
-    ord("∶"): ":", ord("：") : ":", ord("，"): ",", ord("．"): ".", ord("μ"): "µ", ord("Ω"): "Ω",
+    ord("∶"): ":",
+    ord("："): ":",
+    ord("，"): ",",
+    ord("．"): ".",
+    ord("μ"): "µ",
+    ord("Ω"): "Ω",
 }
 
 

@@ -40,7 +40,8 @@ _COORDINATE = re.compile(
     r"(?P<before>[NSEW])?\s*(?P<sign>[+-])?\s*(?:(?P<decimal>\d{1,3}\.\d*)\s*(?:°|deg(?:rees?)?)?"
     r"|(?P<whole>\d{1,3})\s*(?:°|deg(?:rees?)?|d|-)?\s*(?:(?P<minutes>\d{1,2}\.\d+)\s*(?:'|min(?:utes?)?|m)?"
     r"|(?P<minute>\d{1,2})\s*(?:'|min(?:utes?)?|m|-)?\s*(?:(?P<seconds>\d{1,2}(?:\.\d*)?)\s*(?:\"|''|sec(?:onds?)?|s)?)?)?)"
-    r"\s*(?P<after>[NSEW])?\Z", re.I
+    r"\s*(?P<after>[NSEW])?\Z",
+    re.I,
 )
 
 
@@ -104,7 +105,8 @@ def position_text(position: Position) -> str:
 
 _AT_THEN_POSITION = re.compile(
     r"\s*(\d{4}-\d\d-\d\d[T ]\d\d:?\d\d(?::?\d\d(?:\.\d+)?)?(?:Z|\s?[+-]\d\d:?\d\d|[ ]\d\d:\d\d(?=\s))?"
-    r"|\d{1,2}[:.]\d\d(?::\d\d)?(?:\s?[ap]\.?m\.?)?|\d{4}h?)(?:,|\s)\s*(.+)\Z", re.I | re.S
+    r"|\d{1,2}[:.]\d\d(?::\d\d)?(?:\s?[ap]\.?m\.?)?|\d{4}h?)(?:,|\s)\s*(.+)\Z",
+    re.I | re.S,
 )
 _FIXES_WOULD_DO = '"06:10 59.314 N, 18.912 E; 06:20 59.315 N, 18.913 E"'
 

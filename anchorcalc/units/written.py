@@ -22,7 +22,8 @@ _GROUPED = re.compile(r"\s*[1-9]\d{0,2}(?:[ \xa0]\d{3})+(?![\d/])")
 _RANGE = re.compile(r"\s*(?:\.\.\.?|…|–)\s*|\s+to\s+|(?<=[\w'\"°²½¼¾⅛⅜⅝⅞])\s?-\s?(?=[\d.½¼¾])", re.I)
 _BEAUFORT = re.compile(
     r"\s*(?:(?:f|force|bft|beaufort|beaufort force|force beaufort)\.?[ \xa0]*(\d{1,2})(?:\s*(?:\.\.\.?|–|-|to)\s*(?:f|force|bft)?[ ]?(\d{1,2}))?"
-    r"|(\d{1,2})(?:\s*(?:\.\.\.?|–|-|to)\s*(\d{1,2}))?[ \xa0]?(?:bft|beaufort)\.?)\s*\Z", re.I
+    r"|(\d{1,2})(?:\s*(?:\.\.\.?|–|-|to)\s*(\d{1,2}))?[ \xa0]?(?:bft|beaufort)\.?)\s*\Z",
+    re.I,
 )
 _RATIO = re.compile(rf"\s*(?:({NUMERAL})(?::1)?\s*(?:\.\.\.?|–|-|to)\s*)?({NUMERAL})\s*(?::|\s+to\s+|\s+(in)\s+)\s*({NUMERAL})\s*\Z", re.I)
 _BOUNDLESS = re.compile(r"\s*[+-]?\s*(?:nan|inf|infinity|infinite|∞)(?![a-z])", re.I)
@@ -93,7 +94,7 @@ def _unknown(spelling: str, *, kind: str | None) -> Unread:
     head = folded.rsplit(" ", 1)[0]
     while head != folded:
         if units_spelled(text=head):
-            return Unread("unreadable", "says more than one quantity", f"the quantity alone, such as \"3 {units_spelled(text=head)[0].symbol}\"")
+            return Unread("unreadable", "says more than one quantity", f'the quantity alone, such as "3 {units_spelled(text=head)[0].symbol}"')
         folded, head = head, head.rsplit(" ", 1)[0]
     near = get_close_matches(spelling.casefold()[:40], FOLDED, n=3, cutoff=0.6)
     symbols = [*dict.fromkeys(FOLDED[one][0].symbol for one in near)] or list(symbols_of(kind=kind or "length"))
@@ -158,7 +159,7 @@ def _single(said: str, *, kind: str | None) -> Amount | Unread:
     if value is None:
         return _UNREADABLE
     sign = -1.0 if found[1] == "-" and not grouped else 1.0
-    rest = said[(grouped or found).end():].strip()
+    rest = said[(grouped or found).end() :].strip()
     if not rest:
         return _one(value=sign * value, unit=None)
     if not any(mark.isdigit() for mark in rest.rstrip("2²")) and not any(mark in "¼½¾" for mark in rest):

@@ -269,7 +269,9 @@ BITTER_END = Term(
                 *(
                     "fixed with a shackle",
                     "inner end shackled",
-                    "end of the chain shackled", "end of rope shackled", "end of the rope shackled",
+                    "end of the chain shackled",
+                    "end of rope shackled",
+                    "end of the rope shackled",
                     "end of chain shackled",
                     "inner end fixed",
                     "end bolted",

@@ -13,7 +13,8 @@ from litestar.testing import TestClient
 
 ROOT = Path(__file__).parents[2]
 README = (ROOT / "README.md").read_text(encoding="utf-8")
-LINES = [line.removeprefix("$ ") for block in re.findall(r"```console\n(.*?)```", README, re.S) for line in block.splitlines() if line.startswith("$ ")]
+BLOCKS = re.findall(r"```console\n(.*?)```", README, re.S)
+LINES = [line.removeprefix("$ ") for block in BLOCKS for line in block.splitlines() if line.startswith("$ ")]
 COMMANDS = [line for line in LINES if line.startswith("anchorcalc ") and "serve" not in line and "fleet" not in line]
 CALLS = [line for line in LINES if line.startswith("curl ")]
 

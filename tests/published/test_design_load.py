@@ -34,9 +34,7 @@ def pounds(*, length: float, wind: float, beam: float | None = None, form: int =
 
 @ROWS
 @pytest.mark.parametrize("form", [MOTOR, SAIL])
-def test_row_at_30_knots_is_exactly_as_printed(
-    length: int, beam_sail: int, beam_motor: int, at_15: int, at_30: int, at_42: int, form: int
-) -> None:
+def test_row_at_30_knots_is_exactly_as_printed(length: int, beam_sail: int, beam_motor: int, at_15: int, at_30: int, at_42: int, form: int) -> None:
     npt.assert_allclose(pounds(length=length, wind=30, form=form), at_30, rtol=1e-12)
 
 
@@ -56,17 +54,13 @@ def test_storm_load_is_met_within_half_a_knot_of_the_42_knots_printed(
 
 
 @ROWS
-def test_beam_of_a_row_brings_its_load_on_a_shorter_boat(
-    length: int, beam_sail: int, beam_motor: int, at_15: int, at_30: int, at_42: int
-) -> None:
+def test_beam_of_a_row_brings_its_load_on_a_shorter_boat(length: int, beam_sail: int, beam_motor: int, at_15: int, at_30: int, at_42: int) -> None:
     for form, beam in ((SAIL, beam_sail), (MOTOR, beam_motor)):
         npt.assert_allclose(pounds(length=10, wind=30, beam=beam, form=form), at_30, rtol=1e-12)
 
 
 @ROWS
-def test_beam_within_a_row_does_not_change_its_load(
-    length: int, beam_sail: int, beam_motor: int, at_15: int, at_30: int, at_42: int
-) -> None:
+def test_beam_within_a_row_does_not_change_its_load(length: int, beam_sail: int, beam_motor: int, at_15: int, at_30: int, at_42: int) -> None:
     for form, beam in ((SAIL, beam_sail), (MOTOR, beam_motor)):
         npt.assert_allclose(pounds(length=length, wind=30, beam=beam, form=form), at_30, rtol=1e-12)
 

@@ -13,8 +13,16 @@ from anchorcalc.physics.weights import line_mass
 
 # Cordage Institute three-strand nylon figures as reproduced by a rope dealer (reproduction): [in]; lb per 100 ft, lbf tensile, lbf working.
 NYLON = [
-    (1 / 4, 1.5, 1490, 124), (5 / 16, 2.5, 2300, 192), (3 / 8, 3.5, 3340, 278), (7 / 16, 5.0, 4500, 410), (1 / 2, 6.5, 5750, 525),
-    (9 / 16, 8.15, 7200, 720), (5 / 8, 10.5, 9350, 935), (3 / 4, 14.5, 12800, 1420), (7 / 8, 20.0, 18000, 2000), (9 / 8, 34.0, 29800, 3320),
+    (1 / 4, 1.5, 1490, 124),
+    (5 / 16, 2.5, 2300, 192),
+    (3 / 8, 3.5, 3340, 278),
+    (7 / 16, 5.0, 4500, 410),
+    (1 / 2, 6.5, 5750, 525),
+    (9 / 16, 8.15, 7200, 720),
+    (5 / 8, 10.5, 9350, 935),
+    (3 / 4, 14.5, 12800, 1420),
+    (7 / 8, 20.0, 18000, 2000),
+    (9 / 8, 34.0, 29800, 3320),
 ]
 ROWS = pytest.mark.parametrize(("size", "mass", "breaking", "working"), NYLON)
 

@@ -84,8 +84,16 @@ IN_PINT = {
     "lbf": "pound_force", "kgf": "kilogram_force", "kip": "kip", "in": "inch", "lb": "pound", "oz": "ounce", "h": "hour", "min": "minute",
     "rad": "radian",
 }  # fmt: skip
-SI = {"length": "meter", "mass": "kilogram", "speed": "meter/second", "force": "newton", "time": "second", "angle": "radian", "power": "watt",
-    "area": "meter**2"}
+SI = {
+    "length": "meter",
+    "mass": "kilogram",
+    "speed": "meter/second",
+    "force": "newton",
+    "time": "second",
+    "angle": "radian",
+    "power": "watt",
+    "area": "meter**2",
+}
 REGISTRY = pint.UnitRegistry()
 
 
