@@ -21,7 +21,7 @@ from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
 from anchorcalc.reader.refusals import NOTHING, refusal
 from anchorcalc.reader.restate import our_own, restated
-from anchorcalc.reader.rivals import taker
+from anchorcalc.reader.rivals import bounded, taker
 from anchorcalc.reader.sentence import Sentence, read
 from anchorcalc.version import VERSION
 from anchorcalc.vocabulary import TERMS
@@ -86,9 +86,10 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
     known_boat, known_before = known_of(boat), known_of(earlier.inputs if earlier else None)
     system = units or getattr(known_boat.get("units"), "text", None)
     reading = filled(sentence=sentence, question=question, system=system, earlier=known_before, boat=known_boat)
-    rival = rival_of(reading, weighed) if earlier is None else taker(reading, weighed)
-    other = filled(sentence=sentence, question=question_named(rival), system=system, earlier={}, boat=known_boat) if rival is not None else None
-    if other is not None and not (weighed[0].share > BY_FIGURES * weighed[1].share and whole_for(reading, boat) and not whole_for(other, boat)):
+    room = bounded(reading) if earlier is None else None
+    name = room or (rival_of(reading, weighed) if earlier is None else taker(reading, weighed))
+    other = filled(sentence=sentence, question=question_named(name), system=system, earlier={}, boat=known_boat) if name is not None else None
+    if other is not None and (room is not None or not likelier(weighed, reading, other, boat)):
         return Unclear(status="unclear", choices=(choice(reading, {}), choice(other, {})), version=VERSION)
     if earlier is not None:
         fill_lone(reading, before=earlier, known=known_before, boat=boat)
@@ -117,6 +118,11 @@ def rival_of(reading: Reading, weighed: list[Weighed]) -> str | None:
     if len(weighed) > 1 and weighed[0].share < PLAIN and weighed[0].share < max(LIKELY, AHEAD * weighed[1].share):
         return weighed[1].question
     return taker(reading, weighed)
+
+
+def likelier(weighed: list[Weighed], reading: Reading, other: Reading, boat: Mapping[str, Any] | None) -> bool:
+    """Say whether a reading is likelier than another by its share, and the only one that has all its figures."""
+    return weighed[0].share > BY_FIGURES * weighed[1].share and whole_for(reading, boat) and not whole_for(other, boat)
 
 
 def whole_for(reading: Reading, boat: Mapping[str, Any] | None) -> bool:

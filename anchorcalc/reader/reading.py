@@ -132,7 +132,7 @@ _COMMON_LEAST, _FOREIGN_LEAST, _BY_FORM = 2.0, 4.5, 9.0
 def _take(reading: Reading, role: Role, takes: frozenset[str], parts: frozenset[str]) -> None:
     term, mention = role.term, role.mention
     if term is None or term not in parts:
-        reading.leave(mention, None if term in BETWEEN else term)
+        reading.leave(mention, "distance" if term == "from_boat" else None if term in BETWEEN else term)
         if term is not None and role.score >= (_COMMON_LEAST if term in _COMMON else _FOREIGN_LEAST):
             reading.told.add(mention.start)
     elif term not in takes:

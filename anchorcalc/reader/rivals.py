@@ -43,3 +43,13 @@ def taker(reading: Reading, weighed: list[Weighed]) -> str | None:
     passed |= {_ALIKE[term] for term in passed if term in _ALIKE}
     others = (one.question for one in weighed if one.share >= _LIKELY and one.question != reading.question.name)
     return next((name for name in others if passed & set(question_named(name).inputs)), None)
+
+
+_ROOM = frozenset(("distance", "distance_off", "margin"))
+
+
+def bounded(reading: Reading) -> str | None:
+    """Return the question of the longest rode, where room is told of beside a rode by rule: by rule alone she could swing onto what is there."""
+    if reading.question.name == "rode_to_let_out" and any(term in _ROOM and mention.kind == "length" for mention, term in reading.aside):
+        return "rode_for_room"
+    return None
