@@ -137,12 +137,12 @@ def loose(reading: Reading, *, known: Iterable[str]) -> list[tuple[Mention, list
 
 _NO_VALUE = frozenset(("label", "after_name", "times", "compound_word", "spelled", "fraction", "article"))  # names, counts and trade fractions
 _CALLED = re.compile(r"(?:[A-Z][\w']+ |\"|\b(?:gone|dropped|eased|gone down|come down|risen) from )\Z")
-_COUNTED = re.compile(r" (?!this|plus|minus|less|across|towards|does|unless|thus|always|yours|ours)[a-z]{3,20}s\b")  # `3 reefs`
+_COUNTED = re.compile(r" (?!this|plus|minus|less|across|towards|does|unless|thus|always|yours|ours)[a-z]{3,20}s\b| of us\b")  # `3 reefs`
 _BESIDE_GUSTS = re.compile(r"\bgust|\bsquall", re.IGNORECASE)
 
 
 def _something_else(reading: Reading, mention: Mention) -> bool:
-    """Say whether a bare number plainly is no value: a name's, what was, a count, a time of the log, nought, a mean wind beside gusts, said again."""
+    """Say whether a bare number plainly is no value: a name's, what was, a count, a list's, a time, nought, a mean wind beside gusts, said again."""
     text, amount = reading.sentence.text, mention.amount
     if _NO_VALUE & mention.flags or not isinstance(amount, Amount) or amount.value == 0.0:
         return True
@@ -150,7 +150,8 @@ def _something_else(reading: Reading, mention: Mention) -> bool:
     named = _CALLED.search(text, max(0, mention.start - 24), mention.start) is not None or text[mention.end : mention.end + 1] == '"'
     mean = "wind" in reading.asked and _BESIDE_GUSTS.search(text) is not None
     again = any(isinstance(one, Amount) and one.value == amount.value for one in reading.asked.values())
-    return digits or named or mean or again or _COUNTED.match(text, mention.end) is not None
+    item = text[mention.end : mention.end + 1] in (".", ")") and all(one in text for one in (f"1{text[mention.end]} ", f"2{text[mention.end]} "))
+    return digits or named or mean or again or item or _COUNTED.match(text, mention.end) is not None
 
 
 def _instead(reading: Reading, mention: Mention) -> list[str]:
