@@ -122,7 +122,9 @@ def rival_of(reading: Reading, weighed: list[Weighed]) -> str | None:
 
 def likelier(weighed: list[Weighed], reading: Reading, other: Reading, boat: Mapping[str, Any] | None) -> bool:
     """Say whether a reading is likelier than another by its share, and the only one that has all its figures."""
-    return weighed[0].share > BY_FIGURES * weighed[1].share and whole_for(reading, boat) and not whole_for(other, boat)
+    next_share = weighed[1].share if len(weighed) > 1 else 0.0
+    ahead = bool(weighed) and weighed[0].share > BY_FIGURES * next_share
+    return ahead and whole_for(reading, boat) and not whole_for(other, boat)
 
 
 def whole_for(reading: Reading, boat: Mapping[str, Any] | None) -> bool:

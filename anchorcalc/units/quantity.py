@@ -30,7 +30,7 @@ class Measure(float):
         return float(self)
 
 
-class Quantity(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
+class Quantity(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True, gc=False):  # no cycles: nothing for the collector
     """A quantity of an answer: `value` in `unit`, the same in SI, and as it is shown (rounded to the safe side).
 
     `low` and `high` (SI) stand beside it where an input was a range: the answer lies between them, and `si` is the safe end.
@@ -93,13 +93,13 @@ class _From(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True, renam
     origin: Origin
 
 
-class ReadQuantity(Quantity, frozen=True, kw_only=True, omit_defaults=True, rename={"origin": "from"}):
+class ReadQuantity(Quantity, frozen=True, kw_only=True, omit_defaults=True, gc=False, rename={"origin": "from"}):
     """A quantity that the answer stands on, and where it came from."""
 
     origin: Origin
 
 
-class ReadWord(_From, frozen=True, kw_only=True, omit_defaults=True):
+class ReadWord(_From, frozen=True, kw_only=True, omit_defaults=True, gc=False):
     """A word that the answer stands on."""
 
     value: str
