@@ -20,7 +20,7 @@ from anchorcalc.vocabulary import TERMS
 
 NOTHING_ASKED = "cannot"  # the answer beside the questions: nothing here that could be reckoned
 SCALE = 100.0  # weights are written in hundredths
-_SIGNS = frozenset(".,;:!()-–~=/&+×<>\"|\n")
+_SIGNS = frozenset('.,;:!()-–~=/&+×<>"|\n')
 _MANY = 4
 
 
