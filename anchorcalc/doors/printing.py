@@ -39,6 +39,8 @@ def _answer(reply: Answer, width: int) -> Iterator[str]:
     yield ""
     for line in reply.working:
         yield from _wrapped(line, width, "  ")
+    asked = _read(reply.read, origins=("asked", "before"))
+    yield from ("", *_wrapped(f"Read as {reply.question}: {asked or 'nothing of its own'}", width, ""))
     assumed = _read(reply.read, origins=("assumed",))
     boat = _read(reply.read, origins=("boat",))
     if assumed:
