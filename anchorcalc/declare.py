@@ -10,7 +10,20 @@ from typing import Annotated, Any, Literal, get_args, get_origin, get_type_hints
 import msgspec
 
 from anchorcalc.physics.arrays import Array
-from anchorcalc.rules import COMMON_WARNINGS, NOT_ON_THE_BOTTOM, Refuse, Require, Rule, Values, Warn, condition_on, refuse, require, warn
+from anchorcalc.rules import (
+    COMMON_WARNINGS,
+    NOT_ON_THE_BOTTOM,
+    Refuse,
+    Require,
+    Rule,
+    Values,
+    Warn,
+    condition_on,
+    refuse,
+    refuse_range,
+    require,
+    warn,
+)
 from anchorcalc.units import kinds
 from anchorcalc.units.kinds import Kind
 from anchorcalc.units.quantity import ClockTime, Quantity
@@ -283,6 +296,7 @@ __all__ = [
     "fields_of",
     "near",
     "refuse",
+    "refuse_range",
     "require",
     "told",
     "up",

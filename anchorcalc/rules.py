@@ -76,6 +76,17 @@ def refuse(name: str, condition: Callable[..., Any], *, why: str, would_do: str,
     return Refuse(names=_names(condition), condition=condition, input=name, why=why, would_do=would_do, code=code)
 
 
+def refuse_range(name: str, condition: Callable[..., Any], *, why: str) -> Refuse:
+    """Refuse a range of an input (one value will do) when a condition on the values named by its parameters holds."""
+    ranged = f"{name}_ranged"
+
+    def where_ranged(**values: Any) -> Any:
+        return condition(**{one: value for one, value in values.items() if one != ranged})
+
+    names = (ranged, *_names(condition))
+    return Refuse(names=names, condition=where_ranged, input=name, why=why, would_do="one value", code="range_not_taken")
+
+
 def require(name: str, condition: Callable[..., Any], *, unless: tuple[str, ...] = ()) -> Require:
     """Ask for an input when a condition on the values named by its parameters holds, unless one of some others was given."""
     return Require(names=_names(condition), condition=condition, input=name, unless=unless)

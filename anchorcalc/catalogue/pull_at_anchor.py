@@ -10,7 +10,7 @@ import msgspec
 import numpy as np
 
 from anchorcalc import cautions, sources
-from anchorcalc.declare import Angle, Asked, Force, Length, May, Question, Refuse, Shown, Usual, Values, down, refuse, require, up, warn
+from anchorcalc.declare import Angle, Asked, Force, Length, May, Question, Refuse, Shown, Usual, Values, down, refuse, refuse_range, require, up, warn
 from anchorcalc.derive import (
     CHAIN_ASSUMED,
     CHAIN_SIZE_IF_ANY,
@@ -84,14 +84,8 @@ _FLOATING = LINE_MATERIAL.code("polypropylene")
 
 def _no_range_afloat(name: str) -> Refuse:
     """Refuse a range of chain, or of what makes the load, on line that floats: it lifts the chain, less so under more load."""
-    rule = refuse(
-        name,
-        lambda **found: np.equal(found["line_material"], _FLOATING),
-        why="is a range on line that floats, which may pull flatter as that grows",
-        would_do="one value",
-        code="range_not_taken",
-    )
-    return msgspec.structs.replace(rule, names=(f"{name}_ranged", "line_material"))
+    why = "is a range on line that floats, which may pull flatter as that grows"
+    return refuse_range(name, lambda *, line_material: np.equal(line_material, _FLOATING), why=why)
 
 
 _EITHER = LOAD_UP.replace("+", "^")  # more load, but a heavier chain from the table for a longer boat; and see above

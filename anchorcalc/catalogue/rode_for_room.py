@@ -10,7 +10,7 @@ import msgspec
 import numpy as np
 
 from anchorcalc import cautions, sources
-from anchorcalc.declare import Asked, Length, Question, Ratio, Shown, Usual, Values, down, refuse, told, warn
+from anchorcalc.declare import Asked, Length, Question, Ratio, Shown, Usual, Values, down, refuse_range, told, warn
 from anchorcalc.physics.arrays import at_least
 from anchorcalc.physics.geometry import height_at_low_water, rode_at_reach, scope_of
 
@@ -73,11 +73,7 @@ def working(s: Shown, v: Values) -> Iterator[str]:
     yield f"{s.longest_rode} / ({s.depth} of water + {s.bow_height} of bow height + {s.tide_rise} of tide) = {s.scope_there}"
 
 
-_NARROW: dict[str, Any] = {
-    "why": "raises the scope at one end and lowers it at the other in a place this narrow",
-    "would_do": "one value",
-    "code": "range_not_taken",
-}
+_NARROW = "raises the scope at one end and lowers it at the other in a place this narrow"
 
 QUESTION = Question(
     title="How much rode there is room for",
@@ -86,34 +82,7 @@ QUESTION = Question(
     headline=headline,
     working=working,
     sources=(sources.TAUT_LINE, sources.SCOPE_RULE),
-    refuses=(
-        refuse(
-            "depth",
-            lambda *, depth_ranged, depth, bow_height, tide_rise, tide_fall, distance, margin, boat_length: _turns(
-                depth=depth,
-                bow_height=bow_height,
-                tide_rise=tide_rise,
-                tide_fall=tide_fall,
-                distance=distance,
-                margin=margin,
-                boat_length=boat_length,
-            ),
-            **_NARROW,
-        ),
-        refuse(
-            "bow_height",
-            lambda *, bow_height_ranged, depth, bow_height, tide_rise, tide_fall, distance, margin, boat_length: _turns(
-                depth=depth,
-                bow_height=bow_height,
-                tide_rise=tide_rise,
-                tide_fall=tide_fall,
-                distance=distance,
-                margin=margin,
-                boat_length=boat_length,
-            ),
-            **_NARROW,
-        ),
-    ),
+    refuses=tuple(refuse_range(name, _turns, why=_NARROW) for name in ("depth", "bow_height")),
     cautions=(
         warn(cautions.DRIES_AT_LOW_WATER, lambda *, tide_fall, depth: at_least(tide_fall, depth)),
         warn(cautions.STRETCH),

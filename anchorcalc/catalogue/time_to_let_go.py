@@ -7,7 +7,7 @@ import msgspec
 import numpy as np
 
 from anchorcalc import cautions, sources
-from anchorcalc.declare import Asked, Length, Question, Ratio, Shown, Time, Usual, Values, down, refuse, told, up, warn
+from anchorcalc.declare import Asked, Length, Question, Ratio, Shown, Time, Usual, Values, down, refuse, refuse_range, told, up, warn
 from anchorcalc.derive import RODE_ABOARD
 from anchorcalc.physics.arrays import at_least
 from anchorcalc.physics.geometry import scope_of, taut_reach
@@ -68,11 +68,7 @@ def _straddles(*, depth: Any, bow_height: Any, rode_aboard: Any, reserve: Any, s
     return np.any(wanted < usable, axis=-1, keepdims=True) & np.any(wanted > usable, axis=-1, keepdims=True)
 
 
-_BETWEEN: dict[str, Any] = {
-    "why": "is worst somewhere between its ends, where the rode just gives the scope",
-    "would_do": "one value",
-    "code": "range_not_taken",
-}
+_BETWEEN = "is worst somewhere between its ends, where the rode just gives the scope"
 
 QUESTION = Question(
     title="When to let go at the latest",
@@ -89,20 +85,7 @@ QUESTION = Question(
             why="less the reserve does not reach the bottom here",
             would_do="shallower water, or more rode,",
         ),
-        refuse(
-            "depth",
-            lambda *, depth_ranged, depth, bow_height, rode_aboard, reserve, scope: _straddles(
-                depth=depth, bow_height=bow_height, rode_aboard=rode_aboard, reserve=reserve, scope=scope
-            ),
-            **_BETWEEN,
-        ),
-        refuse(
-            "bow_height",
-            lambda *, bow_height_ranged, depth, bow_height, rode_aboard, reserve, scope: _straddles(
-                depth=depth, bow_height=bow_height, rode_aboard=rode_aboard, reserve=reserve, scope=scope
-            ),
-            **_BETWEEN,
-        ),
+        *(refuse_range(name, _straddles, why=_BETWEEN) for name in ("depth", "bow_height")),
     ),
     cautions=(
         warn(cautions.LEE_SHORE),
