@@ -49,7 +49,7 @@ def bollard_pull_of_propeller(*, engine_power: Array, propeller_diameter: Array)
     >>> round(float(bollard_pull_of_propeller(engine_power=20 * horsepower, propeller_diameter=14 * inch)) / pound_force)
     518
     """
-    pull: Array = PULL_OF_PROPELLER * (np.divide(engine_power, HORSEPOWER) * np.divide(propeller_diameter, FOOT)) ** PROPELLER_POWER
+    pull: Array = PULL_OF_PROPELLER * np.power(np.divide(engine_power, HORSEPOWER) * np.divide(propeller_diameter, FOOT), PROPELLER_POWER)
     return pull
 
 

@@ -53,7 +53,7 @@ def holding_by_power_law(*, anchor_mass: Array, reference_ratio: Array, exponent
     >>> round(holding_by_power_law(anchor_mass=3000 * 0.45359237, reference_ratio=12.6, exponent=0.8) / 4.4482216152605)
     48091
     """
-    return reference_ratio * REFERENCE_MASS * GRAVITY * np.divide(anchor_mass, REFERENCE_MASS) ** exponent
+    return reference_ratio * REFERENCE_MASS * GRAVITY * np.power(np.divide(anchor_mass, REFERENCE_MASS), exponent)
 
 
 def share_of_flat_pull(*, pull_angle: Array) -> Array:
@@ -116,7 +116,7 @@ def holding_band(*, anchor_kind: Codes, anchor_mass: Array, bottom: Codes, pull_
     """
     mass = np.divide(anchor_mass, EDGE_MASS)
     full = EDGE_MASS * GRAVITY * share_of_flat_pull(pull_angle=pull_angle)
-    by_power = mass ** EXPONENTS[bottom]
+    by_power = np.power(mass, EXPONENTS[bottom])
     low = RATIO_LOW[anchor_kind, bottom] * full * np.minimum(mass, by_power)
     return HoldingBand(low, RATIO_HIGH[anchor_kind, bottom] * full * by_power)
 
@@ -153,7 +153,7 @@ def least_anchor_mass(*, load: Array, anchor_kind: Codes, bottom: Codes, pull_an
     with np.errstate(divide="ignore", invalid="ignore"):  # a share of nothing: inf, which no anchor is
         part = np.where(np.equal(load, 0.0), 0.0, np.divide(load, full))
     part = np.where(np.isnan(full), np.nan, part)[()]
-    by_power: Array = part ** (1.0 / EXPONENTS[bottom])
+    by_power: Array = np.power(part, 1.0 / EXPONENTS[bottom])
     return EDGE_MASS * np.maximum(part, by_power)
 
 

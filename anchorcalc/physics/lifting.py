@@ -185,10 +185,15 @@ def joint_slope(rode: Rode) -> Any:
 
 
 def _settled(*, slope: Any, rode: Rode, case: Regime, steps: int) -> Any:
-    """The joint slope from a first guess [-]; once most rows are there, the others go on alone."""
+    """The joint slope from a first guess [-]; once most rows are there, the others go on alone.
+
+    A row that is there takes no step more: what it comes to does not depend on the rows beside it, to the last bit.
+    """
+    going: Any = True
     for step in range(steps):
-        slope, short = stepped(slope=slope, rode=rode, case=case)
-        going = np.abs(short) > CLOSE_ENOUGH * rode.height
+        nearer, short = stepped(slope=slope, rode=rode, case=case)
+        slope = np.where(going, nearer, slope)
+        going = going & (np.abs(short) > CLOSE_ENOUGH * rode.height)
         left = np.count_nonzero(going)
         if left == 0:
             return slope

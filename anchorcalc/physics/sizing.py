@@ -16,7 +16,7 @@ def _row(boat_length: Array) -> Places:
 
 
 def _growth(boat_length: Array) -> Array:
-    growth: Array = np.maximum(np.divide(boat_length, anchor.LENGTHS[-1]), 1.0) ** MASS_GROWTH
+    growth: Array = np.power(np.maximum(np.divide(boat_length, anchor.LENGTHS[-1]), 1.0), MASS_GROWTH)
     return growth
 
 

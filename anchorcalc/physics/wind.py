@@ -119,7 +119,7 @@ def load_steady(
 def _row_load(*, sizes: Rows, size: Array, power: float) -> Array:
     """Load of the row at or above a size; beyond the last row it grows from that row's load with a power of the size."""
     row = np.minimum(row_at_or_above(sizes=sizes, size=size), len(sizes) - 1)
-    growth: Array = np.maximum(np.divide(size, sizes[-1]), 1.0) ** power
+    growth: Array = np.power(np.maximum(np.divide(size, sizes[-1]), 1.0), power)
     return WORKING_LOADS[row] * growth
 
 
