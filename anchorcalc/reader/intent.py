@@ -2,13 +2,12 @@
 
 import math
 import re
-from collections import Counter
 from collections.abc import Sequence
 from functools import cache
 from typing import NamedTuple
 
 from anchorcalc.catalogue import catalogue
-from anchorcalc.reader.patterns import Cue, cue, table
+from anchorcalc.reader.patterns import Called, Cue, cue, table
 from anchorcalc.reader.sentence import Token, spelled
 from anchorcalc.reader.telling import NOTHING_ASKED, told
 
@@ -87,13 +86,12 @@ def second_question(line: str, weighed: list[Weighed]) -> int:
 
 def _named(line: str) -> dict[str, Named]:
     """Return the questions that a pattern of the tables names."""
-    words = frozenset(line.split())
-    patterns, by_word, always = _indexed()
-    possible = set(always).union(*(by_word[word] for word in words if word in by_word))
+    patterns, called = _indexed()
     asks: dict[str, list[tuple[float, int]]] = {}
     hints: dict[str, float] = {}
-    for name, hint, one in (patterns[number] for number in sorted(possible)):
-        if all(not words.isdisjoint(need) for need in one.needs) and (at := one.matches.search(line)) is not None:
+    for number in called.by(line):
+        name, hint, one = patterns[number]
+        if (at := one.matches.search(line)) is not None:
             if hint:
                 hints[name] = hints.get(name, 0.0) + one.weight
             else:
@@ -108,17 +106,10 @@ def _weight(found: list[tuple[float, int]], hints: float) -> Named:
 
 
 @cache
-def _indexed() -> tuple[tuple[tuple[str, bool, Cue], ...], dict[str, tuple[int, ...]], tuple[int, ...]]:
-    """Return the patterns of all questions (and whether each is a hint), those that a word calls up, and those that are always tried."""
+def _indexed() -> tuple[tuple[tuple[str, bool, Cue], ...], Called]:
+    """Return the patterns of all questions (and whether each is a hint), and which of them a line calls up."""
     patterns = tuple((name, hint, one) for name, sides in cues().items() for hint, side in zip((False, True), sides, strict=True) for one in side)
-    common = Counter(word for _, _, one in patterns for need in one.needs for word in need)
-    by_word: dict[str, list[int]] = {}
-    for number, (_, _, one) in enumerate(patterns):
-        rarest = min(one.needs, key=lambda need: sum(common[word] for word in need), default=frozenset[str]())
-        for word in rarest:
-            by_word.setdefault(word, []).append(number)
-    always = tuple(number for number, (_, _, one) in enumerate(patterns) if not one.needs)
-    return patterns, {word: tuple(numbers) for word, numbers in by_word.items()}, always
+    return patterns, Called([one for _, _, one in patterns])
 
 
 def plainly_asked(weighed: list[Weighed]) -> bool:

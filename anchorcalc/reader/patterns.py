@@ -2,14 +2,15 @@
 
 import re
 import tomllib
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from functools import cache
 from importlib.resources import files
+from itertools import pairwise
 from typing import Any, NamedTuple
 
 
 class Cue(NamedTuple):
-    """One pattern: its weight, sets of words of each of which one must be there, and the pattern itself."""
+    """One pattern: its weight, sets of words (or of two words side by side) of each of which one must be there, and the pattern itself."""
 
     weight: float
     needs: tuple[frozenset[str], ...]
@@ -39,15 +40,66 @@ def cue(said: str, *, weight: float) -> Cue:
     return Cue(weight, tuple(_needs(said)), re.compile(_regex(said)))
 
 
-_OUTERMOST = re.compile(r"\[[^\]]*\]|\((?:[^()]|\([^()]*\))*\)|[^\s\[(]+")
+_OUTERMOST = re.compile(r"(\[[^\]]*\]|\((?:[^()]|\([^()]*\))*\)|[^\s\[(]+)(\s*)")
+_AS_IT_STANDS = re.compile(r"[a-z]+|<[a-z]+>|[0-9]+|[-,:;?]")
+_MOST_PAIRS = 60
 
 
 def _needs(said: str) -> Iterator[frozenset[str]]:
-    """Yield the plain words, and the first words of the choices, without which a pattern cannot match."""
-    for part in _OUTERMOST.findall(said):
-        firsts = [choice.split(" ")[0] for choice in part[1:-1].split("|")] if part[0] == "(" else [part]
-        if all(first.isalpha() and first.islower() for first in firsts) and part.count("(") < 2:
-            yield frozenset(firsts)
+    """Yield the words, and the pairs of words side by side, without which a pattern cannot match: of a choice the first or last ones."""
+    alone: frozenset[str] = frozenset()  # what must be there by itself, unless it is part of a pair
+    lasts: list[str] = []
+    for part, space in _OUTERMOST.findall(said):
+        choices = [choice.split(" ") for choice in (part[1:-1].split("|") if part[0] == "(" and part.count("(") < 2 else [part])]
+        firsts = _plain(choices, 0)
+        pairs = frozenset(f"{last} {first}" for last in lasts for first in firsts)
+        if alone and not 0 < len(pairs) <= _MOST_PAIRS:
+            yield alone
+        if 0 < len(pairs) <= _MOST_PAIRS:
+            yield pairs
+            alone = frozenset()
+        else:
+            alone = frozenset(firsts)
+        lasts = _plain(choices, -1) if space == " " else []
+    if alone:
+        yield alone
+
+
+def _plain(choices: list[list[str]], at: int) -> list[str]:
+    """Return the first or last words of all choices, none where one is no word as it stands."""
+    words = [choice[at] for choice in choices]
+    return words if all(_AS_IT_STANDS.fullmatch(word) for word in words) else []
+
+
+class Called:
+    """The patterns that a line calls up: those of which every need is there, found with a bit for each need of each pattern."""
+
+    def __init__(self, cues: Sequence[Cue]) -> None:
+        self.many, self.most = len(cues), max(len(one.needs) for one in cues)
+        self.free = 0
+        self.bits: dict[str, int] = {}
+        for number, one in enumerate(cues):
+            for slot in range(self.most):
+                bit = 1 << (slot * self.many + number)
+                if slot >= len(one.needs):
+                    self.free |= bit
+                for word in one.needs[slot] if slot < len(one.needs) else ():
+                    self.bits[word] = self.bits.get(word, 0) | bit
+
+    def by(self, line: str) -> Iterator[int]:
+        """Yield the numbers of the patterns that may match a line, in order."""
+        words, bits, there = line.split(" ")[1:-1], self.bits, self.free
+        for unit in {*words, *map(" ".join, pairwise(words))}:
+            if unit in bits:
+                there |= bits[unit]
+        called = there
+        for slot in range(1, self.most):
+            called &= there >> (slot * self.many)
+        called &= (1 << self.many) - 1
+        while called:
+            lowest = called & -called
+            yield lowest.bit_length() - 1
+            called ^= lowest
 
 
 def _regex(said: str) -> str:
