@@ -26,7 +26,7 @@ def our_own(sentence: Sentence, *, others: bool) -> tuple[Sentence, list[Mention
     """Return a text without what it tells of other days, and of other boats unless those count; and the quantities so dropped."""
     dropped: list[Mention] = []
     tokens = _own(_not_minded(list(sentence.tokens), dropped), dropped, others=others)
-    return Sentence(sentence.text, tuple(tokens)), dropped
+    return (Sentence(sentence.text, tuple(tokens)) if tuple(tokens) != sentence.tokens else sentence), dropped
 
 
 # --- corrections --------------------------------------------------------------------------------------------------------------------

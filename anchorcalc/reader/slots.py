@@ -1,7 +1,7 @@
 """Which quantity stands for which term: from the words beside it, all quantities of a text together."""
 
 import itertools
-from functools import cache
+from functools import cache, lru_cache
 from typing import NamedTuple
 
 from anchorcalc.reader.between import ALL_TERMS
@@ -40,13 +40,30 @@ class Role(NamedTuple):
     alias: str = ""
 
 
-Said = tuple[tuple[tuple[str, float], ...], tuple[tuple[str, float], ...]]
-Phrases = dict[str, tuple[tuple[int, ...], dict[tuple[str, ...], Said]]]
+class Reached(NamedTuple):
+    """A term that a phrase makes of a quantity: how strongly, how far off it stands, and where."""
+
+    said: str
+    weight: float
+    cost: float
+    cue: tuple[int, int]
+
+
+class Phrases:
+    """The phrases that begin with the same words: what they make of a quantity behind or before them, and how they go on."""
+
+    __slots__ = ("before", "behind", "further", "whole")
+
+    def __init__(self) -> None:
+        self.further: dict[str, Phrases] = {}
+        self.whole = False
+        self.behind: tuple[tuple[str, float], ...] = ()
+        self.before: tuple[tuple[str, float], ...] = ()
 
 
 @cache
-def _phrases() -> Phrases:
-    """Return the phrases by their first word: how many words they have, and by their words the terms of what follows and of what stands before.
+def _phrases() -> dict[str, Phrases]:
+    """Return the phrases word by word.
 
     A term without a table is known by its nouns; each term also by its own name, which no other phrase outweighs.
     """
@@ -60,10 +77,13 @@ def _phrases() -> Phrases:
             for weight, phrases in weights.items():
                 for phrase in phrases:
                     _hold(held, name, phrase, side, float(weight))
-    first: dict[str, dict[tuple[str, ...], Said]] = {}
+    top = Phrases()
     for words, (behind, before) in held.items():
-        first.setdefault(words[0], {})[words] = (tuple(behind.items()), tuple(before.items()))
-    return {word: (tuple(sorted({len(words) for words in said}, reverse=True)), said) for word, said in first.items()}
+        here = top
+        for word in words:
+            here = here.further.setdefault(word, Phrases())
+        here.whole, here.behind, here.before = True, tuple(behind.items()), tuple(before.items())
+    return top.further
 
 
 def _hold(held: dict[tuple[str, ...], tuple[dict[str, float], dict[str, float]]], name: str, phrase: str, side: str, weight: float) -> None:
@@ -79,52 +99,73 @@ def spoken(tokens: tuple[Token, ...]) -> list[Spoken]:
     """Return every phrase of the cue table that a text holds; articles are passed over."""
     phrases = _phrases()
     index = [at for at, token in enumerate(tokens) if token.word not in ARTICLES]
-    words = tuple(tokens[at].word for at in index)
+    words = [tokens[at].word for at in index]
     found: list[Spoken] = []
     for place, word in enumerate(words):
-        if word not in phrases:
+        here = phrases.get(word)
+        if here is None:
             continue
-        lengths, said = phrases[word]
         asked_for = place > 0 and words[place - 1] in _ASKED_FOR  # `6 m here: how much chain` does not call the 6 m chain
-        for length in lengths:
-            one = said.get(words[place : place + length])
-            if one is not None and place + length <= len(words):
-                found.append(Spoken(index[place], index[place + length - 1] + 1, one[0], () if asked_for else one[1]))
+        longest_first: list[Spoken] = []
+        for end in range(place + 1, len(words) + 1):
+            if here.whole:
+                longest_first.insert(0, Spoken(index[place], index[end - 1] + 1, here.behind, () if asked_for else here.before))
+            following = here.further.get(words[end]) if end < len(words) else None
+            if following is None:
+                break
+            here = following
+        found += longest_first
     return found
 
 
 _ASKED_FOR = frozenset(("much", "what", "which"))
 
 
-def _cost(token: Token, *, mine: Mention, backward: bool) -> float:
-    """Return how far a token parts a phrase from a quantity."""
-    word = token.word
-    if token.mention is not None:
-        if token.mention.kind in ("ordinal", "date", "channel"):
-            return 1.0
-        if "clock" in (token.mention.kind, mine.kind) and token.mention.kind != mine.kind:
-            return 0.6
-        if is_size(token.mention) != is_size(mine):
-            return 0.5 if is_size(token.mention) else 1.0
-        return 6.0
-    if word in ARTICLES:
-        return 0.8 if backward else 0.2
-    if word in _PREPOSITIONS:
-        return 5.0 if backward else 1.5
-    if word in FILLERS:
-        return 0.2
-    if word == ",":
-        return 3.0 if backward else 7.0
-    if word in STOPS:
-        return 99.0
-    if word in PARTING:
-        return 6.0
-    return 1.2
+def _word_costs(*, backward: bool) -> dict[str, float]:
+    """Return how far each word and sign parts a phrase from a quantity, where that is not the usual."""
+    costs = dict.fromkeys(PARTING, 6.0) | dict.fromkeys(STOPS, 99.0) | {",": 3.0 if backward else 7.0} | dict.fromkeys(FILLERS, 0.2)
+    return costs | dict.fromkeys(_PREPOSITIONS, 5.0 if backward else 1.5) | dict.fromkeys(ARTICLES, 0.8 if backward else 0.2)
 
 
-def candidates(
-    *, tokens: tuple[Token, ...], at: int, starts: dict[int, list[Spoken]], ends: dict[int, list[Spoken]], takes: frozenset[str]
-) -> list[Role]:
+_BACKWARD, _ONWARD, _A_WORD = _word_costs(backward=True), _word_costs(backward=False), 1.2
+
+
+def _parts(other: Mention, *, mine: Mention) -> float:
+    """Return how far another quantity parts a phrase from a quantity."""
+    if other.kind in ("ordinal", "date", "channel"):
+        return 1.0
+    if "clock" in (other.kind, mine.kind) and other.kind != mine.kind:
+        return 0.6
+    if is_size(other) != is_size(mine):
+        return 0.5 if is_size(other) else 1.0
+    return 6.0
+
+
+def _reached(tokens: tuple[Token, ...], at: int, *, starts: dict[int, list[Spoken]], ends: dict[int, list[Spoken]]) -> list[Reached]:
+    """Return what the phrases around one quantity make of it, those before it first."""
+    mine = tokens[at].mention
+    assert mine is not None
+    found: list[Reached] = []
+    small = is_size(mine)
+    for step, costs, beside in ((-1, _BACKWARD, ends), (1, _ONWARD, starts)):
+        cost, place = 0.0, at
+        for _ in range(STEPS):
+            for one in beside.get(place if step < 0 else place + 1, ()):
+                cue = (one.start, one.end)
+                found += [Reached(said, weight, cost, cue) for said, weight in (one.behind if step < 0 else one.before) if weight - cost > _LEAST]
+            place += step
+            if not 0 <= place < len(tokens):
+                break
+            token = tokens[place]
+            cost += costs.get(token.word, _A_WORD) if token.mention is None else _parts(token.mention, mine=mine)
+            if step < 0 and token.mention is not None and tokens[place + 1].word == "," and not small:
+                cost += _PAST_A_COMMA
+            if cost > REACH:
+                break
+    return found
+
+
+def candidates(*, tokens: tuple[Token, ...], at: int, reached: list[Reached], takes: frozenset[str]) -> list[Role]:
     """Return what the words around make of one quantity, the strongest first."""
     mention = tokens[at].mention
     assert mention is not None
@@ -133,33 +174,14 @@ def candidates(
         _keep(best, name="boat_length", alias="", weight=5.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
     if "adjective" in mention.flags and mention.text.lower().rstrip("s").endswith("footer"):
         _keep(best, name="boat_length", alias="", weight=8.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
-    for backward in (True, False):
-        cost, place = 0.0, at
-        for _ in range(STEPS):
-            beside = ends.get(place, ()) if backward else starts.get(place + 1, ())
-            for one in beside:
-                for said, weight in one.behind if backward else one.before:
-                    name = _here(said, takes)
-                    _keep(
-                        best,
-                        name=name,
-                        alias=said if name != said else "",
-                        weight=weight,
-                        cost=cost,
-                        mention=mention,
-                        at=at,
-                        cue=(one.start, one.end),
-                        takes=takes,
-                    )
-            place = place - 1 if backward else place + 1
-            if not 0 <= place < len(tokens):
-                break
-            cost += _cost(tokens[place], mine=mention, backward=backward)
-            if backward and tokens[place].mention is not None and tokens[place + 1].word == "," and not is_size(mention):
-                cost += _PAST_A_COMMA
-            if cost > REACH:
-                break
+    for said, weight, cost, cue in reached:
+        name = _here(said, takes) if said in _ELSEWHERE else said
+        if name not in best or weight - cost > best[name].score:
+            alias = said if name != said else ""
+            _keep(best, name=name, alias=alias, weight=weight, cost=cost, mention=mention, at=at, cue=cue, takes=takes)
     _by_neighbours(best, tokens=tokens, at=at, takes=takes)
+    if not best:
+        return []
     right = max((role.score for role in best.values() if role.term in takes and role.fit != "no"), default=0.0)
     if right >= _NOUN:
         best = {name: role for name, role in best.items() if role.fit != "no"}
@@ -203,6 +225,7 @@ def _here(name: str, takes: frozenset[str]) -> str:
 
 
 _ROPE = frozenset(("chain", "line"))
+_ELSEWHERE = _ROPE | {"pull_angle", "distance"}  # what means another term where a question does not take it
 
 
 def _keep(
@@ -244,17 +267,23 @@ def roles(*, tokens: tuple[Token, ...], takes: frozenset[str], without: frozense
 
     The tokens `without` are taken already.
     """
+    states = [
+        [*candidates(tokens=tokens, at=at, reached=reached, takes=takes), Role(mention, at, None, 0.0)]
+        for at, mention, reached in _around(tokens)
+        if at not in without
+    ]
+    return _best_path(states)
+
+
+@lru_cache(maxsize=1)  # which question it is and what fills it go by the same words
+def _around(tokens: tuple[Token, ...]) -> list[tuple[int, Mention, list[Reached]]]:
+    """Return every quantity of a text, where it stands, and what the phrases around make of it."""
     starts: dict[int, list[Spoken]] = {}
     ends: dict[int, list[Spoken]] = {}
     for one in spoken(tokens):
         starts.setdefault(one.start, []).append(one)
         ends.setdefault(one.end, []).append(one)
-    states = [
-        [*candidates(tokens=tokens, at=at, starts=starts, ends=ends, takes=takes), Role(token.mention, at, None, 0.0)]
-        for at, token in enumerate(tokens)
-        if token.mention is not None and at not in without
-    ]
-    return _best_path(states)
+    return [(at, token.mention, _reached(tokens, at, starts=starts, ends=ends)) for at, token in enumerate(tokens) if token.mention is not None]
 
 
 def _best_path(states: list[list[Role]]) -> list[Role]:
@@ -264,14 +293,18 @@ def _best_path(states: list[list[Role]]) -> list[Role]:
     came: list[list[int]] = []
     for before, now in itertools.pairwise(states):
         back, sums = [], []
+        apart = _apart(before[0].mention, now[0].mention)
         for role in now:
-            options = [total + role.score - _clash(earlier, role) for total, earlier in zip(totals, before, strict=True)]
-            place = max(range(len(options)), key=options.__getitem__)
-            back.append(place)
-            sums.append(options[place])
+            if apart or role.term is None:
+                options = [total + role.score for total in totals]
+            else:
+                options = [total + role.score - _clash(earlier, role) for total, earlier in zip(totals, before, strict=True)]
+            best = max(options)
+            back.append(options.index(best))
+            sums.append(best)
         came.append(back)
         totals = sums
-    place = max(range(len(totals)), key=totals.__getitem__)
+    place = totals.index(max(totals))
     chosen = [states[-1][place]]
     for back, earlier in zip(reversed(came), reversed(states[:-1]), strict=True):
         place = back[place]
@@ -279,13 +312,14 @@ def _best_path(states: list[list[Role]]) -> list[Role]:
     return chosen[::-1]
 
 
+def _apart(one: Mention, other: Mention) -> bool:
+    """Say whether two neighbours may lean on one phrase: items of a list, a time and something else, a size and a length."""
+    return 0 <= one.group == other.group or "clock" in (one.kind, other.kind) or is_size(one) != is_size(other)
+
+
 def _clash(one: Role, other: Role) -> float:
     """Return what it costs that two neighbours lean on one phrase, or stand for one term with two values."""
     if one.term is None or other.term is None:
-        return 0.0
-    if 0 <= one.mention.group == other.mention.group:
-        return 0.0
-    if "clock" in (one.mention.kind, other.mention.kind) or is_size(one.mention) != is_size(other.mention):
         return 0.0
     shared = one.cue[0] < other.cue[1] and other.cue[0] < one.cue[1]
     same = one.term == other.term and one.mention.amount != other.mention.amount
