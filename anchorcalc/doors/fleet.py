@@ -90,7 +90,7 @@ def plan_of(question: Question, columns: Any, *, boat: Any, units: Any, strict: 
     if strict and headings.near_misses:
         raise TableError(headings.near_misses)
     for one in headings.near_misses:
-        warnings.warn(str(one), stacklevel=4)
+        warnings.warn(f"{one}; as it is, the column is passed through unread", stacklevel=4)
     return Plan(question, headings, boat=boat, units=units, comma=comma)
 
 

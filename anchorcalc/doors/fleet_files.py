@@ -29,7 +29,7 @@ def run_files(*, question: str, source: str, target: str, boat: Mapping[str, Any
     asked = question_named(question)
     tally = Tally()
     try:
-        with warnings.catch_warnings(), _opened(source) as stream, _written(target) as file:
+        with warnings.catch_warnings(), _opened(source) as stream, _written(target, source=stream) as file:
             warnings.showwarning = _warned
             warnings.simplefilter("always")
             read = _source(stream, source, target)
@@ -107,11 +107,13 @@ def _sink(file: Any, kind: str, read: Source) -> Sink:
 
 
 @contextmanager
-def _written(path: str) -> Iterator[Any]:
+def _written(path: str, *, source: BinaryIO) -> Iterator[Any]:
     """Give a file to write to, that takes the place of the old one only when all is well; a pipe gets nothing before that."""
     if path != "-" and _format(path) not in FORMATS:
         raise FileError([fault("table", "unsupported_media_type", path, "has an ending that is not written", " or ".join(FORMATS))])
     whole = Path(os.path.realpath(path))
+    if path != "-" and whole.exists() and os.path.samestat(whole.stat(), os.fstat(source.fileno())):
+        raise FileError([fault("table", "contradiction", path, "is the file that is read, which would be lost", "another file to write to")])
     try:
         folder = None if path == "-" else whole.parent
         file = tempfile.NamedTemporaryFile(dir=folder, prefix=f".{whole.name}.", suffix=".part", delete=False)  # noqa: SIM115 - closed below

@@ -1,23 +1,20 @@
 """The headings of a table: which columns are inputs and in what unit, and what the columns of results are called."""
 
 import re
-from collections.abc import Iterable, Iterator, Mapping
-from difflib import get_close_matches
-from functools import cache
+from collections.abc import Iterable, Mapping
 from typing import Any
 
 import msgspec
 
 from anchorcalc.answering.gate import SYSTEMS
-from anchorcalc.catalogue import catalogue
 from anchorcalc.declare import Question
+from anchorcalc.doors.fleet_near import near_miss
 from anchorcalc.errors import Fault, InputError, TableError, fault
 from anchorcalc.units.kinds import LENGTH, UNIT, Kind, Unit, symbols_of, units_spelled
 from anchorcalc.units.shown import unit_of
 from anchorcalc.vocabulary import TERMS
 
 _HEADING = re.compile(r"\s*(?P<name>[^\[\]]*?)\s*(?:\[\s*(?P<unit>[^\[\]]*?)\s*\]\s*)?\Z")
-_BRACKETS = re.compile(r"[\[({].*\Z")
 
 
 class Heading(msgspec.Struct, frozen=True, kw_only=True):
@@ -49,14 +46,14 @@ def headings_of(question: Question, columns: Iterable[Any], *, units: Any, boat:
     """
     found: dict[str, Heading] = {}
     faults: list[Fault] = []
-    near: list[Fault] = []
+    strangers: list[tuple[Any, str]] = []
     given: list[str] = []
     for column in columns:
         match = _HEADING.match(column) if isinstance(column, str) else None
         name = match["name"] if match else str(column)
         given.append(name)
         if match is None or name not in question.inputs:
-            near += _near_miss(question, column)
+            strangers.append((column, name))
             continue
         unit = _unit_said(name, column, match["unit"])
         if isinstance(unit, Fault):
@@ -65,8 +62,9 @@ def headings_of(question: Question, columns: Iterable[Any], *, units: Any, boat:
             faults.append(fault(name, "given_twice", column, f"is a second column for it, beside {found[name].column}", "one of the two columns"))
         else:
             found[name] = Heading(column=column, unit=unit)
+    near = [one for column, name in strangers for one in near_miss(question, column, name=name, found=found)]
     if not found and not faults:
-        faults.append(fault("table", "missing", None, f"has no column that is an input of {question.name}", _wanted(question)))
+        faults += [fault("table", "missing", None, f"has no column that is an input of {question.name}", _wanted(question)), *near]
     if faults:
         raise TableError(faults)
     return _named(question, found, near, given, units=units, boat=boat)
@@ -92,30 +90,6 @@ def _unit_said(name: str, column: str, said: str | None) -> Unit | Fault | None:
     if spelled:
         return fault(name, "wrong_dimension", column, f"has a unit of {spelled[0].kind} in its heading", would_do)
     return fault(name, "unknown_unit", column, "has a unit in its heading that is not known", would_do)
-
-
-# --- near misses --------------------------------------------------------------------------------------------------------------------
-
-
-@cache
-def _results() -> frozenset[str]:
-    return frozenset(field.name for question in catalogue() for field in question.fields) | {"cautions", "problem", "name"}
-
-
-def _near_miss(question: Question, column: Any) -> Iterator[Fault]:
-    """Yield a fault for a heading that looks like a misspelt input; what an earlier answer put there is none."""
-    if not isinstance(column, str):
-        return
-    plain = "_".join(_BRACKETS.sub("", column).casefold().replace("-", " ").replace("_", " ").split())
-    exact = _HEADING.match(column)
-    said = exact["name"] if exact else column
-    if said in TERMS or said.removesuffix("_answer") in _results():
-        return
-    near = get_close_matches(plain, [name for name in question.inputs if name[0] == plain[:1]], n=1, cutoff=0.8)
-    if near:
-        unit = TERMS[near[0]].kind.metric
-        would_do = f"{near[0]} [{unit}]" if unit else near[0]
-        yield fault("table", "unknown_input", column, "is no input, though it looks like one: the column is passed through unread", would_do)
 
 
 # --- what comes out -----------------------------------------------------------------------------------------------------------------

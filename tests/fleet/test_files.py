@@ -21,6 +21,7 @@ from anchorcalc.doors.command import main
 from anchorcalc.doors.fleet_files import run_files
 
 HEAD = "boat,depth [m],bow_height,notes"
+COMMAND = (sys.executable, "-m", "anchorcalc", "fleet")
 LINES = ["Skarv,4.0,1 m,", "Lom,900,1 m,too deep", "Teist,5.5,,ok"]
 
 
@@ -176,19 +177,40 @@ def test_other_endings_and_places_are_refused(tmp_path: Path, source: str, targe
         ran(tmp_path / source, tmp_path / target)
 
 
-def test_a_file_may_be_answered_in_place(tmp_path: Path) -> None:
+def test_the_file_that_is_read_is_not_written_over(tmp_path: Path) -> None:
+    source = tmp_path / "in.csv"
+    source.write_text("depth [m]\n4\n")
+    (tmp_path / "link.csv").symlink_to(source)
+    (tmp_path / "hard.csv").hardlink_to(source)
+    (tmp_path / "folder").symlink_to(tmp_path)
+    for target in ("in.csv", "link.csv", "hard.csv", "folder/in.csv"):
+        for given in ("in.csv", "link.csv"):
+            with pytest.raises(FileError, match=r"is the file that is read, which would be lost; another file to write to would do"):
+                ran(tmp_path / given, tmp_path / target)
+    with source.open("rb") as file:
+        done = subprocess.run([*COMMAND, "rode_to_let_out", "-", str(source)], stdin=file, capture_output=True, check=False, timeout=60)
+    assert done.returncode == 2
+    assert b"is the file that is read" in done.stderr
+    assert source.read_text() == "depth [m]\n4\n"
+    assert {path.name for path in tmp_path.iterdir()} == {"in.csv", "link.csv", "hard.csv", "folder"}
+
+
+def test_a_file_that_is_written_again_keeps_its_mode_and_a_link_to_it_stays_one(tmp_path: Path) -> None:
     (tmp_path / "in.csv").write_text("depth [m]\n4\n")
-    (tmp_path / "in.csv").chmod(0o640)
-    assert ran(tmp_path / "in.csv", tmp_path / "in.csv") == 0
-    assert rows_of(tmp_path / "in.csv")[0]["problem"] == ""
-    assert (tmp_path / "in.csv").stat().st_mode & 0o777 == 0o640
+    old, link = tmp_path / "old.csv", tmp_path / "link.csv"
+    old.write_text("the old one")
+    old.chmod(0o640)
+    link.symlink_to(old)
+    assert ran(tmp_path / "in.csv", link) == 0
+    assert link.is_symlink() and rows_of(old)[0]["problem"] == ""
+    assert old.stat().st_mode & 0o777 == 0o640
 
 
 def test_interrupting_leaves_the_old_file(tmp_path: Path) -> None:
     pipe, target = tmp_path / "in.csv", tmp_path / "out.csv"
     os.mkfifo(pipe)
     target.write_text("the old one")
-    command = [sys.executable, "-m", "anchorcalc", "fleet", "rode_to_let_out", str(pipe), str(target)]
+    command = [*COMMAND, "rode_to_let_out", str(pipe), str(target)]
     process = subprocess.Popen(command, stderr=subprocess.PIPE)
     with pipe.open("wb", buffering=0) as feed:
         feed.write(b"depth [m]\n" + b"4\n" * 200_000)
@@ -208,7 +230,7 @@ def test_interrupting_leaves_the_old_file(tmp_path: Path) -> None:
 
 def command(*arguments: str, given: bytes = b"") -> subprocess.CompletedProcess[bytes]:
     """Run the command with some input."""
-    return subprocess.run([sys.executable, "-m", "anchorcalc", "fleet", *arguments], input=given, capture_output=True, check=False, timeout=60)
+    return subprocess.run([*COMMAND, *arguments], input=given, capture_output=True, check=False, timeout=60)
 
 
 def test_pipes_take_the_format_of_what_comes_in() -> None:
@@ -230,7 +252,7 @@ def test_the_exit_code_says_how_it_went(tmp_path: Path, capsys: pytest.CaptureFi
             main(arguments)
         assert left.value.code == code
     said = capsys.readouterr().err
-    assert "warning: table: 'bow hight [m]' is no input, though it looks like one" in said
+    assert "warning: table: 'bow hight [m]' is no input of rode_to_let_out, though it looks like one" in said
     assert rows_of(tmp_path / "out.csv")[0]["rode_out [m]"] == "42"
 
 
@@ -238,7 +260,7 @@ def test_progress_is_shown_on_a_terminal_only(tmp_path: Path) -> None:
     (tmp_path / "in.csv").write_text("depth [m]\n" + "4.5\n" * 300_000)
     terminal, end = pty.openpty()
     termios.tcsetwinsize(end, (24, 80))
-    command = [sys.executable, "-m", "anchorcalc", "fleet", "rode_to_let_out", str(tmp_path / "in.csv"), str(tmp_path / "out.csv")]
+    command = [*COMMAND, "rode_to_let_out", str(tmp_path / "in.csv"), str(tmp_path / "out.csv")]
     process = subprocess.Popen(command, stderr=end)
     os.close(end)
     said = b""

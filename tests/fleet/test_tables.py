@@ -210,11 +210,37 @@ def test_answers_can_be_asked_on() -> None:
     assert second["problem_answer"].tolist() == [""]
 
 
-@pytest.mark.parametrize("column", ["dept [m]", "bow height", "Bow_Height", "bow_heigth [ft]", "tide-rise", "bow_height (m)"])
-def test_a_near_miss_of_an_input_is_warned_of(column: str) -> None:
-    with pytest.warns(UserWarning, match="looks like one"):
-        got = check_table("rode_to_let_out", {"depth [m]": [4.0], column: [2.0]})
+@pytest.mark.parametrize(
+    ("column", "would_do"),
+    [
+        ("bow_heigth [ft]", "bow_height [ft]"), ("bow height", "bow_height [m]"), ("Bow_Height", "bow_height [m]"), ("bowHeight", "bow_height [m]"),
+        ("bow_height (m)", "bow_height [m]"), ("Bow height, ft", "bow_height [ft]"), ("bow_height_in_ft", "bow_height [ft]"), ("SCOPE", "scope"),
+        ("bow height [kg]", "bow_height [m]"), ("tide-rise", "tide_rise [m]"), ("rise of the tide [m]", "tide_rise [m], if it is that,"),
+        ("chain out [m]", "chain [m], if it is that,"), ("depth", ""), ("charted depth [m]", ""), ("chain colour", ""), ("wind direction [deg]", ""),
+        ("Depth [m]", "depth [m]"), ("boat", ""), ("", ""),
+    ],
+)  # fmt: skip
+def test_a_near_miss_of_an_input_is_warned_of_with_the_heading_that_would_do(column: str, would_do: str) -> None:
+    question = "rode_to_let_out" if column != "depth" else "line_angle"
+    with warnings.catch_warnings(record=True) as said:
+        warnings.simplefilter("always")
+        got = check_table(question, {"depth [m]" if question == "rode_to_let_out" else "scope": [4.0], column: [2.0]})
     assert got[column] == [2.0]
+    wanted = (
+        f"table: {column!r} is no input of {question}, though it looks like one; {would_do} would do; as it is, the column is passed through unread"
+    )
+    assert [str(one.message) for one in said] == [wanted] * bool(would_do)
+
+
+def test_headings_that_only_come_near_are_named_where_nothing_else_is_an_input() -> None:
+    with pytest.raises(TableError) as refused:
+        check_table("rode_to_let_out", {"Depth [m]": [4.0], "depth (ft)": [4.0], "boat": ["Skarv"]})
+    first, *near = (str(one) for one in refused.value.faults)
+    assert first.startswith("table: has no column that is an input of rode_to_let_out; columns such as depth [m], ")
+    assert near == [
+        f"table: {one!r} is no input of rode_to_let_out, though it looks like one; depth [{one[7:-1]}] would do"
+        for one in ("Depth [m]", "depth (ft)")
+    ]
 
 
 @pytest.mark.parametrize("column", ["boat", "notes", "displacement", "engine_power [kW]", "rode_out [m]", "height", "length", 5])
