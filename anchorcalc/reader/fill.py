@@ -165,6 +165,8 @@ def _units_of(term: str, earlier: Mapping[str, Any]) -> list[str]:
 def _sounder(reading: Reading, *, boat: Mapping[str, Any], earlier: Mapping[str, Any]) -> None:
     """Take what the sounder measures from, and make its reading the depth where the question wants one."""
     takes = reading.question.inputs
+    if "reads_from" not in takes and "reading" not in reading.parts:
+        return
     given = "transducer_depth" in reading.asked or "transducer_depth" in reading.parts
     said = reads_from(reading.sentence.tokens, transducer_given=given)
     if "reads_from" in takes:

@@ -22,7 +22,7 @@ class Refusal(NamedTuple):
 
 
 def _any(*phrases: str) -> re.Pattern[str]:
-    return re.compile(r"(?<= )(?:" + "|".join(phrases) + r")(?= )")
+    return re.compile(r" (?:" + "|".join(phrases) + r")(?= )")
 
 
 REFUSALS: tuple[Refusal, ...] = (

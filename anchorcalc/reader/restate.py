@@ -140,7 +140,7 @@ def _denied(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
     """Leave out quantities that are said not to be: `not 7:1 tonight`, `never mind 8:1`."""
     kept: list[Token] = []
     for at, token in enumerate(tokens):
-        before = [one.word for one in tokens[max(0, at - 2) : at] if one.word not in ("a", "the")]
+        before = [one.word for one in tokens[max(0, at - 2) : at] if one.word not in ("a", "the")] if token.mention is not None else []
         if token.mention is not None and before and (before[-1] in _DENIES or before == ["never", "mind"]):
             dropped.append(token.mention)
         else:
@@ -151,6 +151,8 @@ def _denied(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
 def _not_minded(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
     """Leave out the figures of a sentence that ends `never mind that`, or is followed by it."""
     words = [token.word for token in tokens]
+    if "never" not in words:
+        return tokens
     out: set[int] = set()
     for at in range(1, len(words) - 1):
         if words[at : at + 2] != ["never", "mind"] or (at + 2 < len(words) and words[at + 2] not in ("that", "it", "this", ".", ",", ";")):
@@ -185,7 +187,7 @@ def _own(tokens: list[Token], dropped: list[Mention], *, others: bool) -> list[T
     kept: list[Token] = []
     state, since = "", 0
     buffer: list[Token] = []
-    words = [token.word for token in tokens]
+    words, openings = [token.word for token in tokens], _openings()
     for at, token in enumerate(tokens):
         if state and at > since and (token.word in STOPS or token.word == ")" or _closes(words, at, state)):
             if state == "other" and token.word in _MINE:
@@ -196,7 +198,7 @@ def _own(tokens: list[Token], dropped: list[Mention], *, others: bool) -> list[T
             state = ""
         if not state and token.word == "<date>" and any(word in ("now", "today", "tonight") for word in words[at:]):
             state, since, buffer = "past", at, []
-        if not state:
+        if not state and token.word in openings:
             state, since = _opening(words, at)
             state = "" if state == "other" and others else state
             if state == "past" and any(word in ("was", "had", "were") for word in words[max(0, at - 4) : at]):

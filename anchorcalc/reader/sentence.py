@@ -1,6 +1,7 @@
 """A text as the reader sees it: words in one spelling, signs, and what it mentions, in order."""
 
 import re
+from functools import lru_cache
 from typing import NamedTuple
 
 from anchorcalc.reader.mention import Mention
@@ -21,16 +22,14 @@ class Token(NamedTuple):
     mention: Mention | None = None
 
 
-class Sentence(NamedTuple):
+class Sentence:
     """A whole text: its tokens, and the same as one line of words with a space on either side of each."""
 
-    text: str
-    tokens: tuple[Token, ...]
+    __slots__ = ("line", "text", "tokens")
 
-    @property
-    def line(self) -> str:
-        """All tokens as one line."""
-        return f" {' '.join(token.word for token in self.tokens)} "
+    def __init__(self, text: str, tokens: tuple[Token, ...]) -> None:
+        self.text, self.tokens = text, tokens
+        self.line = f" {' '.join([token.word for token in tokens])} "
 
 
 def read(text: str) -> Sentence:
@@ -53,7 +52,13 @@ def _lower(text: str) -> str:
 
 def _words(low: str, start: int, end: int, tokens: list[Token]) -> None:
     for found in _PIECE.finditer(low, start, end):
-        tokens.append(Token(mended(spelled(found[0])), found.start(), found.end()))
+        tokens.append(Token(_meant(found[0]), found.start(), found.end()))
+
+
+@lru_cache(maxsize=4096)
+def _meant(word: str) -> str:
+    """Return a word in the spelling of the tables, a slip of the finger mended."""
+    return mended(spelled(word))
 
 
 _CONTRACTED = {

@@ -10,6 +10,7 @@ from anchorcalc.units.kinds import BEAUFORT_KNOTS, UNIT, Amount
 _PRODUCT = frozenset(("x", "×", "by"))
 
 
+_BEGINS = frozenset(("half", "quarter", "shackle"))  # words that may begin what is joined, as quantities do
 _TIDAL = frozenset(("low", "high", "lw", "hw", "tide", "tides", "flood", "ebb", "tops"))
 
 
@@ -21,6 +22,10 @@ def joined(tokens: list[Token]) -> list[Token]:
     at = 0
     while at < len(tokens):
         token = tokens[at]
+        if token.mention is None and token.word not in _BEGINS:
+            found.append(token)
+            at += 1
+            continue
         if _pronoun(tokens, at) or _of_a_name(tokens, at):
             found.append(token._replace(word=token.mention.text.lower() if token.mention else token.word, mention=None))
             at += 1
@@ -266,14 +271,10 @@ def _horses(tokens: list[Token], at: int) -> tuple[Token, int] | None:
 def _products(tokens: list[Token]) -> list[Token]:
     """Mark both lengths of `13.4 m × 7.2 m`, the first in the unit of the second where it has none."""
     for at in range(len(tokens) - 2):
+        if tokens[at + 1].word not in _PRODUCT:
+            continue
         first, last = tokens[at].mention, tokens[at + 2].mention
-        if (
-            tokens[at + 1].word not in _PRODUCT
-            or first is None
-            or last is None
-            or not isinstance(first.amount, Amount)
-            or not isinstance(last.amount, Amount)
-        ):
+        if first is None or last is None or not isinstance(first.amount, Amount) or not isinstance(last.amount, Amount):
             continue
         if first.kind == "length" and last.kind == "number" and first.amount.unit in UNIT and first.amount.value > last.amount.value > 1.0:
             last = last._replace(amount=with_unit(last.amount, unit=first.amount.unit), kind="length")

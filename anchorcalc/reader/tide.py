@@ -43,6 +43,7 @@ _NONE = (
     " no tide here ",
     " never mind the tide ",
 )
+_NONE_BARE = tuple(phrase.replace(" the ", " ") for phrase in _NONE)
 
 
 def settle_tide(reading: Reading) -> None:
@@ -53,7 +54,7 @@ def settle_tide(reading: Reading) -> None:
     _heights(reading)
     line = reading.sentence.line
     bare_line = line.replace(" the ", " ")
-    if any(phrase.replace(" the ", " ") in bare_line for phrase in _NONE):
+    if any(phrase in bare_line for phrase in _NONE_BARE):
         for term in ("tide_rise", "tide_fall"):
             if term in takes and term not in reading.asked and term not in reading.bare:
                 reading.asked[term] = Amount("length", 0.0, 0.0, "m", 0.0, 0.0)

@@ -6,7 +6,7 @@ stays but where two letters have changed places. Words of four letters are mende
 
 import re
 from collections.abc import Iterator
-from functools import cache, lru_cache
+from functools import cache
 
 from anchorcalc.reader.patterns import table
 from anchorcalc.reader.words import FILLERS, NEGATIONS, OURS, PARTING
@@ -61,7 +61,6 @@ def _known() -> frozenset[str]:
     return frozenset(_WORDS) | _OWN | FILLERS | NEGATIONS | PARTING | frozenset(OURS) | frozenset(re.findall("[a-z]+", " ".join(said).lower()))
 
 
-@lru_cache(maxsize=4096)
 def mended(word: str) -> str:
     """Return a word as it was meant, where it lies one slip from a single word that matters; itself otherwise."""
     if len(word) < 3 or len(word) > 14 or word in _known():
