@@ -2,6 +2,7 @@
 
 import itertools
 from functools import cache, lru_cache
+from operator import attrgetter
 from typing import NamedTuple
 
 from anchorcalc.reader.between import ALL_TERMS
@@ -40,13 +41,7 @@ class Role(NamedTuple):
     alias: str = ""
 
 
-class Reached(NamedTuple):
-    """A term that a phrase makes of a quantity: how strongly, how far off it stands, and where."""
-
-    said: str
-    weight: float
-    cost: float
-    cue: tuple[int, int]
+Reached = tuple[str, float, float, tuple[int, int]]  # the term that a phrase makes of a quantity, how strongly, how far off it stands, and where
 
 
 class Phrases:
@@ -152,7 +147,7 @@ def _reached(tokens: tuple[Token, ...], at: int, *, starts: dict[int, list[Spoke
         for _ in range(STEPS):
             for one in beside.get(place if step < 0 else place + 1, ()):
                 cue = (one.start, one.end)
-                found += [Reached(said, weight, cost, cue) for said, weight in (one.behind if step < 0 else one.before) if weight - cost > _LEAST]
+                found += [(said, weight, cost, cue) for said, weight in (one.behind if step < 0 else one.before) if weight - cost > _LEAST]
             place += step
             if not 0 <= place < len(tokens):
                 break
@@ -182,11 +177,12 @@ def candidates(*, tokens: tuple[Token, ...], at: int, reached: list[Reached], ta
     _by_neighbours(best, tokens=tokens, at=at, takes=takes)
     if not best:
         return []
-    right = max((role.score for role in best.values() if role.term in takes and role.fit != "no"), default=0.0)
-    if right >= _NOUN:
-        best = {name: role for name, role in best.items() if role.fit != "no"}
-    own = max((role.score for name, role in best.items() if name in takes and role.fit != "no"), default=0.0)
-    return sorted((role for name, role in best.items() if name in takes or role.score > own), key=lambda role: -role.score)[:8]
+    own = max([role.score for name, role in best.items() if name in takes and role.fit != "no"], default=0.0)
+    found = [role for name, role in best.items() if (name in takes or role.score > own) and (own < _NOUN or role.fit != "no")]
+    return sorted(found, key=_SCORE, reverse=True)[:8]
+
+
+_SCORE = attrgetter("score")
 
 
 def _by_neighbours(best: dict[str, Role], *, tokens: tuple[Token, ...], at: int, takes: frozenset[str]) -> None:

@@ -4,6 +4,7 @@
 """
 
 import math
+import struct
 from collections.abc import Mapping, Sequence
 from functools import cache
 from importlib.resources import files
@@ -11,8 +12,6 @@ from itertools import pairwise
 from typing import NamedTuple
 
 import msgspec
-import numpy as np
-from numpy.typing import NDArray
 
 from anchorcalc.reader.fits import is_size
 from anchorcalc.reader.sentence import Token
@@ -23,12 +22,17 @@ NOTHING_ASKED = "cannot"  # the answer beside the questions: nothing here that c
 SCALE = 100.0  # weights are written, and summed, in hundredths
 _SIGNS = frozenset('.,;:!()-–~=/&+×<>"|\n')
 _MANY = 4
+Sign = str | tuple[str, str]
 
 
 def telling(tokens: Sequence[Token]) -> set[str]:
     """Return the signs of a text: words, each two in a row, how it begins and ends, the kinds of its figures, the terms they stand for."""
+    return {sign if isinstance(sign, str) else " ".join(sign) for sign in _signs(tokens)}
+
+
+def _signs(tokens: Sequence[Token]) -> set[Sign]:
     words = [_word(token) if token.mention is not None else token.word for token in tokens if token.word not in _SIGNS]
-    found = {*words, *(f"{one} {other}" for one, other in pairwise(words))}
+    found: set[Sign] = {*words, *pairwise(words)}
     found |= {f"^ {' '.join(words[:2])}", f"{' '.join(words[-2:])} $", f"^ {words[0]}", f"{words[-1]} $"} if words else set()
     kinds = [word for word in words if word[0] == "<"]
     found |= {f"{kind} {min(kinds.count(kind), _MANY)}" for kind in kinds}
@@ -44,34 +48,36 @@ def _word(token: Token) -> str:
 
 
 class Weights(NamedTuple):
-    """The table: the questions, what each starts from, the row of every sign by which a text is known, and its weights."""
+    """The table: the questions, and by every sign that is known its weights for all of them, in hundredths, side by side in one whole number."""
 
     questions: tuple[str, ...]
-    start: NDArray[np.int32]
-    rows: Mapping[str, int]
-    weights: NDArray[np.int32]
+    start: int
+    by_sign: Mapping[Sign, int]
+    lanes: struct.Struct
 
 
 @cache
 def weights() -> Weights:
     """Return the weights as they stand in the file beside this one."""
     held = msgspec.json.decode(files("anchorcalc.reader").joinpath("telling", "counted.json").read_bytes(), type=dict[str, dict[str, int]])
-    rows: dict[str, int] = {}
-    for by_sign in held.values():
-        for sign in by_sign:
-            rows.setdefault(sign, len(rows))
-    table = np.zeros((len(rows), len(held)), dtype=np.int32)
-    for column, by_sign in enumerate(held.values()):
-        table[[rows[sign] for sign in by_sign], column] = list(by_sign.values())
-    return Weights(tuple(held), table[rows[""]], rows, table)
+    packed: dict[Sign, int] = {}
+    for lane, by_sign in enumerate(held.values()):
+        for sign, weight in by_sign.items():
+            packed[sign] = packed.get(sign, 0) + (weight << _LANE * lane)
+    start = packed[""] + sum(_NOUGHT << _LANE * lane for lane in range(len(held)))
+    packed |= {(pair[0], pair[1]): weight for sign, weight in packed.items() if isinstance(sign, str) and len(pair := sign.split(" ")) == 2}
+    return Weights(tuple(held), start, packed, struct.Struct(f"<{len(held)}I"))
+
+
+_LANE, _NOUGHT = 32, 1 << 31  # bits for each question, and what stands for no weight, so that every sum is positive
 
 
 def told(tokens: Sequence[Token]) -> dict[str, float]:
     """Return the logarithm of the share that each question has in what a text may ask, and `NOTHING_ASKED` among them."""
-    held = weights()
-    rows = [held.rows[sign] for sign in telling(tokens) if sign in held.rows]
-    total = (held.start + held.weights[rows].sum(axis=0)).tolist()
-    most = max(total)
-    logs = [(one - most) / SCALE for one in total]
+    questions, start, by_sign, lanes = weights()
+    total = sum([by_sign[sign] for sign in _signs(tokens) if sign in by_sign], start)
+    sums = lanes.unpack(total.to_bytes(lanes.size, "little"))
+    most = max(sums)
+    logs = [(one - most) / SCALE for one in sums]
     whole = math.log(sum(map(math.exp, logs)))
-    return {name: log - whole for name, log in zip(held.questions, logs, strict=True)}
+    return {name: log - whole for name, log in zip(questions, logs, strict=True)}
