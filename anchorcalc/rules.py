@@ -27,8 +27,12 @@ class Rule(msgspec.Struct, frozen=True):
         """Return whether the condition holds: a bool, or an array of them."""
         if self.condition is None:
             return True
-        found = {name: values[name] for name in self.names if name in values}
-        return self.condition(**found) if len(found) == len(self.names) else False
+        found = {}
+        for name in self.names:
+            if name not in values:
+                return False
+            found[name] = values[name]
+        return self.condition(**found)
 
 
 class Warn(Rule, frozen=True):

@@ -7,7 +7,8 @@ from typing import Any
 import numpy as np
 
 from anchorcalc.answering.gate import Admitted, admit
-from anchorcalc.answering.replies import Answer, LeftAside, answer_class, read_class
+from anchorcalc.answering.plan import Plan, plan_of
+from anchorcalc.answering.replies import Answer, LeftAside
 from anchorcalc.answering.results import Builder, at_corner, headline_corner
 from anchorcalc.answering.taking import Taken, take
 from anchorcalc.cautions import RODE_SHORT, Caution
@@ -49,13 +50,15 @@ def answer(
     InputError
         With one fault for every input that will not do.
     """
+    plan = plan_of(question)
     admitted = admit(question, asked, boat=boat, before=before, units=units)
-    found = question.solve(**{name: admitted.values[name] for name in question.direct if name in admitted.values})
+    given, taken = admitted.values, admitted.taken
+    found = question.solve(**{name: given[name] for name in question.direct if name in given})
     corners = 2 ** len(admitted.ranges) if admitted.ranges else 0
-    clock_like = next((admitted.taken[name].low for name in question.clocks if name in admitted.taken), None)
+    clock_like = next((taken[name].low for name in question.clocks if name in taken), None) if question.clocks else None
     builder = Builder(system=admitted.system, corners=corners, clock_like=clock_like)
     results = question.results(**builder.results(question.fields, found))
-    everywhere = values = {**admitted.values, **found}
+    everywhere = values = {**given, **found}
     exact = builder.exact
     if corners:
         corner = headline_corner(question.fields, found, corners)
@@ -63,46 +66,53 @@ def answer(
         there = Builder(system=admitted.system, corners=0, clock_like=clock_like)
         there.results(question.fields, at_corner(found, corners=corners, corner=corner))
         exact = there.exact
-    said = {name: _text_at(name, one, values) if one.is_range else one.text for name, one in admitted.taken.items()}
+    said = {name: _text_at(name, one, values) if one.is_range else one.text for name, one in taken.items()}
     told = {**said, **_rounded(admitted, values)} if admitted.derived else said
-    return answer_class(question)(
+    lines = _working(question, admitted, SimpleNamespace(**_alike(said, admitted, values), **_beside(plan, said, exact)), values, notes)
+    if corners:
+        lines.extend(_elsewhere(builder, exact))
+    warnings = _warnings(question, everywhere)
+    if boat:
+        warnings = [*_not_aboard(question, boat, found), *warnings]
+    return plan.answer(
         status="answered",
         question=question.name,
-        headline=question.headline(SimpleNamespace(**told, **_beside(said, builder.shown)), {**values, **builder.worst} if corners else values),
+        headline=question.headline(SimpleNamespace(**told, **_beside(plan, said, builder.shown)), {**values, **builder.worst} if corners else values),
         results=results,
-        read=read_class(question)(**{name: _read(name, admitted, values) for name in admitted.taken if name in question.inputs}),
-        working=(
-            *_working(question, admitted, SimpleNamespace(**_alike(said, admitted, values), **_beside(said, exact)), values, notes),
-            *_elsewhere(builder, exact),
-        ),
-        cautions=(*cautions, *(_not_aboard(question, boat, found) if boat else ()), *_warnings(question, everywhere)),
+        read=plan.read(**_read(question, admitted, values)),
+        working=tuple(lines),
+        cautions=(*cautions, *warnings),
         sources=question.sources,
         version=VERSION,
         left_aside=left_aside,
     )
 
 
-def _beside(said: Mapping[str, str], results: Mapping[str, str]) -> dict[str, str]:
+def _beside(plan: Plan, said: Mapping[str, str], results: dict[str, str]) -> dict[str, str]:
     """Return the texts of results; one with an input's name is called `<name>_answer`."""
-    return {(f"{name}_answer" if name in said else name): text for name, text in results.items()}
+    return {(f"{name}_answer" if name in said else name): text for name, text in results.items()} if plan.namesakes else results
 
 
 def _alike(said: dict[str, str], admitted: Admitted, values: Mapping[str, Any]) -> dict[str, str]:
     """Return the inputs as texts, those in other units than the answer's in both, so that the sums can be followed."""
-    if {one.unit for one in admitted.taken.values()} <= _OWN[admitted.system]:
+    own = _OWN[admitted.system]
+    for one in admitted.taken.values():
+        if one.unit not in own:
+            break
+    else:
         return said
     texts = dict(said)
     for name, one in admitted.taken.items():
         kind = TERMS[name].kind
-        own = unit_of(kind=kind, system=admitted.system)
-        if one.unit and own is not None and own.symbol != one.unit and kind not in (kinds.SIZE, kinds.LENGTHS) and values[name] != 0.0:
-            texts[name] = f"{said[name]} ({working_text(value=float(values[name]) / own.factor, unit=own.symbol, kind=kind)})"
+        unit = unit_of(kind=kind, system=admitted.system)
+        if one.unit and unit is not None and unit.symbol != one.unit and kind not in (kinds.SIZE, kinds.LENGTHS) and values[name] != 0.0:
+            texts[name] = f"{said[name]} ({working_text(value=float(values[name]) / unit.factor, unit=unit.symbol, kind=kind)})"
     return texts
 
 
 def _elsewhere(builder: Builder, exact: Mapping[str, str]) -> Iterator[str]:
     """Say which results are worst at other ends of the ranges than those that the working shows."""
-    for name in builder.worst if exact is not builder.exact else ():
+    for name in builder.worst:
         if name in builder.exact and builder.exact[name] != exact.get(name):
             yield f"{name} at its own worse ends: {builder.exact[name]}"
 
@@ -123,25 +133,25 @@ def _rounded(admitted: Admitted, values: Mapping[str, Any]) -> dict[str, str]:
     return texts
 
 
-def _working(question: Question, admitted: Admitted, shown: SimpleNamespace, values: Mapping[str, Any], notes: tuple[str, ...]) -> Iterator[str]:
-    yield from notes
-    yield from admitted.notes
+def _working(question: Question, admitted: Admitted, shown: SimpleNamespace, values: Mapping[str, Any], notes: tuple[str, ...]) -> list[str]:
+    lines = [*notes, *admitted.notes]
     for derivation in admitted.derived:
         if derivation.assumed:
-            yield f"{derivation.assumed}: {getattr(shown, derivation.gives)}"
+            lines.append(f"{derivation.assumed}: {getattr(shown, derivation.gives)}")
         elif derivation.working is not None:
-            yield derivation.working(shown)
-    yield from question.working(shown, values)
-    for name in admitted.ranges:
-        yield f"{name} was given as {admitted.taken[name].text}: the end that is worse for each result counts"
+            lines.append(derivation.working(shown))
+    lines.extend(question.working(shown, values))
+    lines.extend(f"{name} was given as {admitted.taken[name].text}: the end that is worse for each result counts" for name in admitted.ranges)
+    return lines
 
 
-def _warnings(question: Question, values: Mapping[str, Any]) -> Iterator[Caution]:
-    said: set[str] = set()
+def _warnings(question: Question, values: Mapping[str, Any]) -> list[Caution]:
+    said: dict[str, Caution] = {}
     for rule in question.cautions:
-        if rule.caution.code not in said and (rule.condition is None or somewhere(rule.holds(values))):
-            said.add(rule.caution.code)
-            yield rule.caution
+        caution = rule.caution
+        if rule.condition is None or (caution.code not in said and somewhere(rule.holds(values))):
+            said[caution.code] = caution
+    return list(said.values())
 
 
 def _not_aboard(question: Question, boat: Mapping[str, Any], found: Mapping[str, Any]) -> Iterator[Caution]:
@@ -159,15 +169,19 @@ def _not_aboard(question: Question, boat: Mapping[str, Any], found: Mapping[str,
 # --- what was read ------------------------------------------------------------------------------------------------------------------
 
 
-def _read(name: str, admitted: Admitted, values: Mapping[str, Any]) -> Read:
-    return read_of(name=name, taken=admitted.taken[name], origin=admitted.origins[name], value=values.get(name))
+def _read(question: Question, admitted: Admitted, values: Mapping[str, Any]) -> dict[str, Read]:
+    origins = admitted.origins
+    return {
+        name: read_of(name=name, taken=one, origin=origins[name], value=values.get(name))
+        for name, one in admitted.taken.items()
+        if name in question.inputs
+    }
 
 
 def read_of(*, name: str, taken: Taken, origin: Origin, value: Any = None) -> Read:
     """Return a taken value as it stands in `read`; `value` is the end of a range that counts."""
-    if type(taken.low) is float and not taken.is_range:  # mostly
-        size = UNIT[taken.unit].factor if taken.unit else 1.0
-        return ReadQuantity(value=tidy(taken.low / size), unit=taken.unit, si=taken.low, shown=taken.text, origin=origin)
+    if taken.value is not None:  # mostly
+        return ReadQuantity(value=taken.value, unit=taken.unit, si=taken.low, shown=taken.text, origin=origin)
     kind = TERMS[name].kind
     if kind.name == kinds.WORD.name:
         return ReadWord(value=taken.text, shown=taken.text, origin=origin)

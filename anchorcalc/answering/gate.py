@@ -1,6 +1,6 @@
 """The gate: everything that was given goes into SI, or every fault comes out at once."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from difflib import get_close_matches
 from functools import lru_cache
 from typing import Any
@@ -8,6 +8,7 @@ from typing import Any
 import msgspec
 import numpy as np
 
+from anchorcalc.answering.plan import plan_of
 from anchorcalc.answering.taking import Taken, take, text_of
 from anchorcalc.declare import Derivation, Question
 from anchorcalc.errors import Fault, InputError, fault
@@ -15,7 +16,7 @@ from anchorcalc.physics.arrays import somewhere
 from anchorcalc.physics.tide import plain_times_about
 from anchorcalc.units.kinds import CLOCK, SIZE, UNIT, WORD
 from anchorcalc.units.quantity import Origin
-from anchorcalc.units.shown import unit_of
+from anchorcalc.units.shown import tidy, unit_of
 from anchorcalc.vocabulary import TERMS
 from anchorcalc.vocabulary.term import Term
 
@@ -51,40 +52,42 @@ def admit(
         With one fault for every input that will not do.
     """
     faults: list[Fault] = []
-    taken: dict[str, Taken] = {}
-    origins: dict[str, Origin] = {}
-    layers: list[tuple[Origin, Mapping[str, Any]]] = [("asked", asked)]
-    if before:
-        layers.append(("before", before))
-    if boat:
-        layers.append(("boat", boat))
-    for name, one in question.inputs.items():
-        for origin, layer in layers:
-            raw = layer.get(name)
-            if raw is None:
-                continue
-            found = take(term=one.term, raw=raw)
-            if isinstance(found, Fault):
-                faults.append(found)
-            else:
-                taken[name], origins[name] = found, origin
-            break
-    if boat or any(name not in question.inputs for name in asked):
+    admitted = _taken(question, (("asked", asked), ("before", before or {}), ("boat", boat or {})), faults)
+    if boat or not question.inputs.keys() >= asked.keys():
         faults.extend(_unknown(question, asked, boat))
     if question.one_of:
-        faults.extend(alternatives(question, taken, origins))
-    system = settled_system(taken, origins, units if units is not None else (boat or {}).get("units"), faults)
-    admitted = Admitted(values={}, taken=taken, origins=origins, system=system, notes=[], derived=[])
-    faults.extend(too_ranged(question, admitted))
-    _corners(admitted)
+        faults.extend(alternatives(question, admitted.taken, admitted.origins))
+    said = units if units is not None or not boat else boat.get("units")
+    admitted.system = settled_system(admitted.taken, admitted.origins, said, faults)
+    _place(question, admitted, faults)
     refused = {one.input for one in faults}
     fill(question, admitted, refused)
-    faults.extend(one for condition, one in shortfalls(question, admitted, refused) if somewhere(condition))
+    for condition, one in shortfalls(question, admitted, refused):
+        if somewhere(condition):
+            faults.append(one)
     if not faults and (question.refuses or question.clocks):
         faults.extend(one for _, one in contradictions(question, admitted))
     if faults:
         raise InputError(faults)
     return admitted
+
+
+def _taken(question: Question, layers: Sequence[tuple[Origin, Mapping[str, Any]]], faults: list[Fault]) -> Admitted:
+    """Take each input from the first layer that has it."""
+    taken: dict[str, Taken] = {}
+    origins: dict[str, Origin] = {}
+    layers = [one for one in layers if one[1]]
+    for name, term in plan_of(question).terms:
+        for origin, layer in layers:
+            raw = layer.get(name)
+            if raw is not None:
+                found = take(term=term, raw=raw)
+                if isinstance(found, Taken):
+                    taken[name], origins[name] = found, origin
+                else:
+                    faults.append(found)
+                break
+    return Admitted(values={}, taken=taken, origins=origins, system="metric", notes=[], derived=[])
 
 
 # --- names and units ----------------------------------------------------------------------------------------------------------------
@@ -121,6 +124,8 @@ def settled_system(taken: dict[str, Taken], origins: dict[str, Origin], units: A
             order = (0 if unit.kind == "length" and TERMS[name].kind is not SIZE else 5) + (0 if origins[name] == "asked" else 10)
             if unit.system and order < rank:
                 best, rank = unit.system, order
+                if rank == 0:
+                    break
     return best
 
 
@@ -152,7 +157,7 @@ def too_ranged(question: Question, admitted: Admitted) -> Iterator[Fault]:
     """Settle which inputs are ranges; yield a fault for each that may not be one."""
     ranges = tuple(name for name, one in admitted.taken.items() if one.is_range)
     for name in ranges:
-        if name in question.takes_no_range:
+        if name in plan_of(question).takes_no_range:
             why, would_do = "moves an answer both ways, so neither end is the safe one", f"one value, such as {TERMS[name].would_do},"
             yield fault(name, "range_not_taken", admitted.taken[name].text, why, would_do)
     if len(ranges) > RANGES_AT_MOST:
@@ -161,17 +166,24 @@ def too_ranged(question: Question, admitted: Admitted) -> Iterator[Fault]:
     admitted.ranges = ranges[:RANGES_AT_MOST]
 
 
-def _corners(admitted: Admitted) -> None:
+def _place(question: Question, admitted: Admitted, faults: list[Fault]) -> None:
     """Put the values in place: plain where one was given, at all corners where ranges were."""
-    for name, one in admitted.taken.items():
-        admitted.values[name] = one.low.seconds if TERMS[name].kind is CLOCK else one.low
+    values, taken = admitted.values, admitted.taken
+    ranged = False
+    for name, one in taken.items():
+        values[name] = one.low
+        ranged = ranged or one.is_range
+    for name in question.clocks:
+        if name in taken:
+            values[name] = taken[name].low.seconds
+    if ranged:
+        faults.extend(too_ranged(question, admitted))
     for place, name in enumerate(admitted.ranges):
-        one = admitted.taken[name]
-        admitted.values[name] = np.where(at_high_end(place=place, ranges=len(admitted.ranges)), one.high, one.low)
-        admitted.values[f"{name}_ranged"] = True
-    wind = admitted.taken.get("wind")
-    if wind is not None:
-        admitted.values["wind_beaufort"] = wind.beaufort
+        one = taken[name]
+        values[name] = np.where(at_high_end(place=place, ranges=len(admitted.ranges)), one.high, one.low)
+        values[f"{name}_ranged"] = True
+    if "wind" in taken:
+        values["wind_beaufort"] = taken["wind"].beaufort
 
 
 def at_high_end(*, place: int, ranges: int) -> np.ndarray[Any, np.dtype[np.bool_]]:
@@ -200,18 +212,19 @@ def fill(question: Question, admitted: Admitted, refused: set[str]) -> None:
         _settle_tide_times(admitted)
     for derivation in question.derives:
         _derive(derivation, question, admitted, refused)
-    for name, one in question.inputs.items():
-        if one.need == "usual" and one.direct and name not in admitted.values and name not in refused:
-            _assume(one.term, admitted)
+    values, origins = admitted.values, admitted.origins
+    for name, term in plan_of(question).usual:
+        if name not in values and name not in refused:
+            _assume(term, admitted)
     for name, flag in question.assumable:
-        admitted.values[flag] = admitted.origins.get(name) == "assumed"
+        values[flag] = origins.get(name) == "assumed"
 
 
 def shortfalls(question: Question, admitted: Admitted, refused: set[str]) -> Iterator[tuple[Any, Fault]]:
     """Yield a fault for each input that must be given and was not, with the condition (of many rows: which) on which it must."""
     values, taken = admitted.values, admitted.taken
-    for name, one in question.inputs.items():
-        if one.need == "asked" and name not in values and name not in refused:
+    for name in plan_of(question).asked:
+        if name not in values and name not in refused:
             yield from ((True, one) for one in _missing(name, question, admitted, refused))
     for rule in question.requires:
         if not any(name in values or name in refused for name in (rule.input, *rule.unless)):
@@ -236,10 +249,8 @@ def _missing(name: str, question: Question, admitted: Admitted, refused: set[str
 
 
 def _assume(term: Term, admitted: Admitted) -> None:
-    value: Any = term.code(term.usual) if term.kind is WORD and isinstance(term.usual, str) else term.usual
-    admitted.values[term.name] = value
-    admitted.taken[term.name] = usual(term, admitted.system)
-    admitted.origins[term.name] = "assumed"
+    name, found = term.name, usual(term, admitted.system)
+    admitted.values[name], admitted.taken[name], admitted.origins[name] = found.low, found, "assumed"
 
 
 @lru_cache(maxsize=256)
@@ -251,7 +262,8 @@ def usual(term: Term, system: str) -> Taken:
     unit = unit_of(kind=term.kind, system=system)
     symbol = unit.symbol if unit else ""
     size = float(f"{term.usual / unit.factor:.5g}") * unit.factor if unit else term.usual  # as the working shows its sums
-    return Taken(term.usual, term.usual, symbol, text_of(term=term, low=size, high=size, unit=symbol))
+    text = text_of(term=term, low=size, high=size, unit=symbol)
+    return Taken(term.usual, term.usual, symbol, text, value=tidy(term.usual / unit.factor if unit else term.usual))
 
 
 def _derive(derivation: Derivation, question: Question, admitted: Admitted, refused: set[str]) -> None:
@@ -260,16 +272,21 @@ def _derive(derivation: Derivation, question: Question, admitted: Admitted, refu
     if refused and refused.intersection((gives, *derivation.needs, *derivation.takes)):
         refused.add(gives)
         return
-    if not all(name in admitted.values for name in derivation.needs) or any(name in admitted.values for name in derivation.unless):
-        return
+    values = admitted.values
+    for name in derivation.needs:
+        if name not in values:
+            return
+    for name in derivation.unless:
+        if name in values:
+            return
     if gives in admitted.values:
         _drop_what_lies_under(derivation, question, admitted)
     if gives in admitted.values:
         makers = (*derivation.needs, *derivation.takes)
-        if not derivation.assumed and any(origins.get(name) == origins[gives] for name in makers if name not in _own(question)):
+        if not derivation.assumed and any(origins.get(name) == origins[gives] for name in makers if name not in plan_of(question).own):
             names = " and ".join(name for name in makers if name in origins)
             admitted.notes.append(f"{gives} was given ({admitted.taken[gives].text}), so it counts and is not made of {names}")
-        _assume_taken(derivation, admitted, only=_own(question))
+        _assume_taken(derivation, admitted, only=plan_of(question).own)
         return
     _assume_taken(derivation, admitted)
     used = {name: admitted.values[name] for name in (*derivation.needs, *derivation.takes) if name in admitted.values}
@@ -285,7 +302,7 @@ def _derive(derivation: Derivation, question: Question, admitted: Admitted, refu
 def _drop_what_lies_under(derivation: Derivation, question: Question, admitted: Admitted) -> None:
     """Drop the boat's (or the earlier) value where what makes it was said since: a wind that is asked about counts before a load aboard."""
     gives, origins = derivation.gives, admitted.origins
-    makers = (name for name in (*derivation.needs, *derivation.takes) if name in origins and name not in _own(question))
+    makers = (name for name in (*derivation.needs, *derivation.takes) if name in origins and name not in plan_of(question).own)
     sooner = [name for name in makers if _RANK[origins[name]] < _RANK[origins[gives]]]
     if derivation.assumed or not sooner:
         return
@@ -298,10 +315,6 @@ def _assume_taken(derivation: Derivation, admitted: Admitted, *, only: frozenset
     for name in derivation.takes:
         if name not in admitted.values and TERMS[name].usual is not None and (only is None or name in only):
             _assume(TERMS[name], admitted)
-
-
-def _own(question: Question) -> frozenset[str]:
-    return frozenset(name for name, one in question.inputs.items() if one.direct)
 
 
 def _origin(origins: Mapping[str, Origin], used: Mapping[str, Any]) -> Origin:
@@ -320,7 +333,8 @@ def as_taken(term: Term, value: Any, system: str) -> Taken:
     unit = unit_of(kind=term.kind, system=system)
     symbol = unit.symbol if unit else ""
     said = [float(f"{end / unit.factor:.5g}") * unit.factor if unit else end for end in (low, high)]  # shown as a step of the working is
-    return Taken(low, high, symbol, text_of(term=term, low=said[0], high=said[1], unit=symbol), is_range=low != high)
+    text = text_of(term=term, low=said[0], high=said[1], unit=symbol)
+    return Taken(low, high, symbol, text, is_range=low != high, value=None if low != high else tidy(low / unit.factor if unit else low))
 
 
 # --- what contradicts ---------------------------------------------------------------------------------------------------------------

@@ -1,7 +1,7 @@
 """SI results to the values of an answer: each at its own worst corner, rounded once when shown."""
 
-import math
 from collections.abc import Mapping
+from math import isinf, isnan
 from typing import Any
 
 import numpy as np
@@ -10,7 +10,7 @@ from anchorcalc.declare import Field
 from anchorcalc.units.clock import clock_text
 from anchorcalc.units.kinds import CLOCK, FLAG, LIST, WORD
 from anchorcalc.units.quantity import ClockTime, Quantity
-from anchorcalc.units.shown import rounded_text, tidy, unit_of, working_text
+from anchorcalc.units.shown import style
 
 
 def _follows(field: Field) -> bool:
@@ -69,14 +69,16 @@ class Builder:
         made: dict[str, Any] = {}
         for field in in_order(fields) if self.corners else fields:
             value = found.get(field.name)
-            if value is not None:
-                built = self._many(field, value) if field.many else self._one(field, value)
-                if field.many:
-                    self.shown[field.name] = self.exact[field.name] = (
-                        built if field.kind is LIST else tuple(getattr(one, "shown", one) for one in built)
-                    )
-                if built is not None:
-                    made[field.name] = built
+            if value is None:
+                continue
+            if field.many:
+                built = self._many(field, value)
+                texts = built if field.kind is LIST else tuple(getattr(one, "shown", one) for one in built)
+                self.shown[field.name] = self.exact[field.name] = texts
+            else:
+                built = self._one(field, value)
+            if built is not None:
+                made[field.name] = built
         return made
 
     def _many(self, field: Field, values: Any) -> tuple[Any, ...]:
@@ -100,18 +102,17 @@ class Builder:
             value, low, high = self._at_worst(field, every)
             if not field.many:
                 self.worst[field.name] = value
-        if field.kind is FLAG:
+        kind = field.kind
+        if kind is FLAG:
             return bool(value)
-        if field.kind is WORD:
+        if kind is WORD:
             word = field.choices[int(value)]
             self.shown[field.name] = self.exact[field.name] = word
             return word
         number = float(value)
-        if math.isnan(number) or (field.kind is CLOCK and math.isinf(number)):  # no moment, or none in this tide
+        if isnan(number) or (kind is CLOCK and isinf(number)):  # no moment, or none in this tide
             return None
-        if field.kind is CLOCK:
-            return self._clock(field, number)
-        return self._quantity(field, number, low, high)
+        return self._clock(field, number) if kind is CLOCK else self._quantity(field, number, low, high)
 
     def _at_worst(self, field: Field, every: Any) -> tuple[Any, float | None, float | None]:
         place = self.places[field.name] = int(worst_corner(field, every, self.places))
@@ -120,13 +121,10 @@ class Builder:
         return every[place], float(np.min(every)), float(np.max(every))
 
     def _quantity(self, field: Field, si: float, low: float | None, high: float | None) -> Quantity:
-        unit = unit_of(kind=field.kind, system=self.system)
-        symbol, factor = (unit.symbol, unit.factor) if unit else ("", 1.0)
-        value = tidy(si / factor)
-        shown = rounded_text(value=value, unit=unit, kind=field.kind, way=field.side.way)
-        self.shown[field.name] = shown
-        self.exact[field.name] = working_text(value=value, unit=symbol, kind=field.kind)
-        return Quantity(value=value, unit=symbol, si=si, shown=shown, low=low, high=high)
+        how = style(field.kind, self.system, field.side.way)
+        value, shown, exact = how.texts(si)
+        self.shown[field.name], self.exact[field.name] = shown, exact
+        return Quantity(value=value, unit=how.symbol, si=si, shown=shown, low=low, high=high)
 
     def _clock(self, field: Field, seconds: float) -> ClockTime:
         text, days = clock_text(seconds=seconds, like=self.clock_like)

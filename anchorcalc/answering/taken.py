@@ -3,18 +3,21 @@
 import math
 import sys
 from numbers import Real
-from typing import Any, NamedTuple
+from typing import Any
+
+import msgspec
 
 from anchorcalc.errors import Code, Fault, fault
 from anchorcalc.units.kinds import UNIT
-from anchorcalc.units.shown import exact_text, tidy, working_text
+from anchorcalc.units.shown import exact, exact_text, tidy, working_text
 from anchorcalc.vocabulary.term import Term
 
 
-class Taken(NamedTuple):
+class Taken(msgspec.Struct, frozen=True, gc=False):  # no cycles: nothing for the collector
     """A value as it was taken: SI from `low` to `high` (equal where it is no range), the unit it is shown in, and its text.
 
     Words are the index among the term's choices, flags are bools, clock times and positions their own types, lists are tuples.
+    `value` is the number in its unit, as an answer reads it, where it was settled with the text.
     """
 
     low: Any
@@ -23,6 +26,7 @@ class Taken(NamedTuple):
     text: str = ""
     beaufort: bool = False
     is_range: bool = False
+    value: float | None = None
 
 
 def bounded(*, term: Term, low: float, high: float, unit: str, given: Any, beaufort: bool = False) -> Taken | Fault:
@@ -34,7 +38,10 @@ def bounded(*, term: Term, low: float, high: float, unit: str, given: Any, beauf
         if why:
             code: Code = "negative" if end < 0.0 and (term.least or 0.0) >= 0.0 else "out_of_bounds"
             return fault(term.name, code, given, why, term.would_do)
-    return Taken(low, high, unit, text_of(term=term, low=low, high=high, unit=unit), beaufort, low != high)
+    if low != high:
+        return Taken(low, high, unit, text_of(term=term, low=low, high=high, unit=unit), beaufort, True)
+    value, text = exact(value=low / UNIT[unit].factor if unit else low, unit=unit, kind=term.kind)
+    return Taken(low, low, unit, text, beaufort, False, value)
 
 
 def text_of(*, term: Term, low: float, high: float, unit: str) -> str:

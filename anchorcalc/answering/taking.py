@@ -12,7 +12,7 @@ from anchorcalc.answering.taken import Taken, bounded, plain_number, text_of
 from anchorcalc.answering.taking_quantities import from_amount, take_quantity
 from anchorcalc.errors import Fault, fault
 from anchorcalc.units import clock, position, written
-from anchorcalc.units.kinds import CLOCK, FIXES, FLAG, LENGTH, LENGTHS, POSITION, UNIT, WORD
+from anchorcalc.units.kinds import CLOCK, FIXES, FLAG, LENGTH, LENGTHS, POSITION, UNIT, WORD, spelled_plainly
 from anchorcalc.units.shown import tidy
 from anchorcalc.vocabulary.term import Term
 
@@ -37,6 +37,13 @@ def _read_text(term: Term, text: str) -> Taken | Fault:
     reader = _TEXT_READERS.get(term.kind.name)
     if reader is not None:
         return reader(term, text)
+    plainly = written.PLAINLY.match(text)  # mostly
+    if plainly:
+        number, spelling = plainly.groups()
+        unit = spelled_plainly(term.kind.name).get(spelling)
+        if unit is not None:
+            si = float(number) * unit.factor
+            return bounded(term=term, low=si, high=si, unit=unit.symbol, given=text)
     found = written.amount.__wrapped__(text, kind=term.kind.name)  # what is taken is kept by itself
     if isinstance(found, written.Unread):
         lengths_would_do = found.code != "unreadable" or term.kind.name == LENGTH.name

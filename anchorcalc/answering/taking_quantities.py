@@ -4,6 +4,8 @@ import math
 from collections.abc import Mapping
 from typing import Any
 
+import msgspec
+
 from anchorcalc.answering.taken import Taken, bounded, plain_number, worked_text
 from anchorcalc.errors import Fault, fault
 from anchorcalc.units.kinds import RATIO, SLOPE, UNIT, Amount, symbols_of, units_spelled
@@ -64,7 +66,7 @@ def _from_si(term: Term, si: float, unit: str, given: Any) -> Taken | Fault:
     if kind != term.kind.name and (term.kind.has_unit or unit):
         return _wrong_dimension(term, given, kind)
     taken = bounded(term=term, low=si, high=si, unit=unit, given=given)
-    return taken if isinstance(taken, Fault) else taken._replace(text=worked_text(term=term, low=si, high=si, unit=unit))
+    return taken if isinstance(taken, Fault) else msgspec.structs.replace(taken, text=worked_text(term=term, low=si, high=si, unit=unit))
 
 
 def _from_pint(term: Term, raw: Any) -> Taken | Fault:

@@ -242,6 +242,12 @@ def units_spelled(*, text: str) -> tuple[Unit, ...]:
 
 
 @cache
+def spelled_plainly(kind: str) -> dict[str, Unit]:
+    """Return the units of a kind by the spellings that, in their own case, mean nothing else."""
+    return {spelling: found[0] for spelling, found in EXACT.items() if len(found) == 1 and found[0].kind == kind}
+
+
+@cache
 def symbols_of(*, kind: str) -> tuple[str, ...]:
     """Return the symbols of a kind's units, for error texts."""
     return tuple(unit.symbol for unit in UNITS if unit.kind == kind)

@@ -1,6 +1,7 @@
 """SI to text: rounded once, to the safe side, to what a skipper can act on."""
 
 import math
+from collections.abc import Callable
 from functools import cache
 from typing import Literal
 
@@ -21,7 +22,11 @@ def tidy(value: float) -> float:
 def number_text(value: float) -> str:
     """Return a number as it would be written by hand, all its digits kept (12 at most)."""
     text = f"{value:.12g}"
-    return f"{value:.0f}" if "e" in text and abs(value) < 1e15 and value == round(value) else text
+    return text if "e" not in text else _without_exponent(value, text)
+
+
+def _without_exponent(value: float, text: str) -> str:
+    return f"{value:.0f}" if abs(value) < 1e15 and value == round(value) else text
 
 
 @cache
@@ -48,13 +53,18 @@ def _step(*, value: float, steps: tuple[tuple[float, float], ...]) -> float:
     return steps[-1][1]
 
 
+# Steps to whole steps, to each side; what lies within the twelfth digit of a whole step is that step.
+_WHOLE: dict[Way, Callable[[float], int]] = {
+    "up": lambda steps: math.ceil(steps - 5e-12 * abs(steps)),
+    "down": lambda steps: math.floor(steps + 5e-12 * abs(steps)),
+    "near": lambda steps: math.floor(steps + 0.5 + 5e-12 * abs(steps)),
+    "told": lambda steps: math.floor(steps + 0.5 + 5e-12 * abs(steps)),
+}
+
+
 def rounded(*, value: float, step: float, way: Way) -> float:
     """Return a value in whole steps, to the side that `way` says, counted from 12 significant digits."""
-    steps = value / step
-    slack = 5e-12 * abs(steps)  # what lies within the twelfth digit of a whole step is that step
-    if way == "up":
-        return math.ceil(steps - slack) * step
-    return math.floor(steps + slack) * step if way == "down" else math.floor(steps + 0.5 + slack) * step
+    return _WHOLE[way](value / step) * step
 
 
 def rounded_text(*, value: float, unit: Unit | None, kind: Kind, way: Way) -> str:
@@ -81,6 +91,40 @@ def _trade_size(*, value: float, unit: str) -> str:
     return f"{millimetres} mm" if abs(millimetres - value * 25.4) < 5e-4 else ""
 
 
+class Style:
+    """How the results of a kind are shown, in one system and to one side: worked out once, then the same for every answer."""
+
+    def __init__(self, *, kind: Kind, system: str, way: Way) -> None:
+        self.kind, self.way, self.whole, self.unit = kind, way, _WHOLE[way], unit_of(kind=kind, system=system)
+        self.symbol, self.factor = (self.unit.symbol, self.unit.factor) if self.unit else ("", 1.0)
+        self.steps = self.unit.steps if self.unit else ((math.inf, _PLAIN_STEPS[kind.name]),)
+        pattern = with_unit(number="{}", unit=self.symbol) if self.unit else plain_text(number="{}", kind=kind)
+        self.before, self.behind = pattern.split("{}")
+
+    def texts(self, si: float) -> tuple[float, str, str]:
+        """Return a result in its unit, as it is shown (rounded to the safe side), and as a step of the working is."""
+        written = f"{si / self.factor:.12g}"
+        value = float(written)
+        size = abs(value)
+        if self.kind is SIZE or not size < math.inf:
+            shown = rounded_text(value=value, unit=self.unit, kind=self.kind, way=self.way)
+            return value, shown, working_text(value=value, unit=self.symbol, kind=self.kind)
+        for below, step in self.steps:  # the last is below all
+            if size < below:
+                number = number_text(self.whole(value / step) * step)
+                break
+        worked = "0" if size <= 1e-9 else written if len(written) <= 5 else f"{value:.5g}"
+        if "e" in worked:
+            worked = number_text(float(worked))
+        return value, f"{self.before}{number}{self.behind}", f"{self.before}{worked}{self.behind}"
+
+
+@cache
+def style(kind: Kind, system: str, way: Way) -> Style:
+    """Return how the results of a kind are shown."""
+    return Style(kind=kind, system=system, way=way)
+
+
 def plain_text(*, number: str, kind: Kind) -> str:
     """Return a number of a kind without a unit as people write it: 7:1, 1:20, 3."""
     if kind is RATIO:
@@ -93,10 +137,18 @@ def plain_text(*, number: str, kind: Kind) -> str:
 
 def exact_text(*, value: float, unit: str, kind: Kind) -> str:
     """Return a value with all its digits, as an input is shown."""
+    return exact(value=value, unit=unit, kind=kind)[1]
+
+
+def exact(*, value: float, unit: str, kind: Kind) -> tuple[float, str]:
+    """Return a value to 12 significant digits, and as an input is shown."""
+    number = f"{value:.12g}"
+    tidied = float(number)
     if kind is SIZE and (named := _trade_size(value=value, unit=unit)):
-        return named
-    number = number_text(value)
-    return with_unit(number=number, unit=unit) if unit else plain_text(number=number, kind=kind)
+        return tidied, named
+    if "e" in number:
+        number = _without_exponent(value, number)
+    return tidied, with_unit(number=number, unit=unit) if unit else plain_text(number=number, kind=kind)
 
 
 def working_text(*, value: float, unit: str, kind: Kind) -> str:

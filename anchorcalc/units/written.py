@@ -16,7 +16,7 @@ from anchorcalc.units.numbers import NUMERAL, numeral, plain
 
 LONGEST = 120
 _KNOT = UNIT["kn"].factor
-_FAST = re.compile(r"\s*([+-]?\d+(?:\.\d+)?)[ ]?([A-Za-z]*)\s*\Z")
+PLAINLY = re.compile(r"\s*([+-]?\d+(?:\.\d+)?)[ ]?([A-Za-z]*)\s*\Z")
 _LEAD = re.compile(rf"\s*([+-]?)[ \xa0]?({NUMERAL})\s*")
 _GROUPED = re.compile(r"\s*[1-9]\d{0,2}(?:[ \xa0]\d{3})+(?![\d/])")
 _RANGE = re.compile(r"\s*(?:\.\.\.?|…|–)\s*|\s+to\s+|(?<=[\w'\"°²½¼¾⅛⅜⅝⅞])\s?-\s?(?=[\d.½¼¾])", re.I)
@@ -51,7 +51,7 @@ def amount(text: str, *, kind: str | None = None) -> Amount | Unread:
 
     A bare number is an `Amount` of kind "number", a ratio (`7:1`, `7 to 1`, `1:20` = 0.05) of kind "ratio", Beaufort a range of speed in kn.
     """
-    found = _FAST.match(text)
+    found = PLAINLY.match(text)
     if found:
         if not found[2]:
             value = float(found[1])
