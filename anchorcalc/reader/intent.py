@@ -89,13 +89,12 @@ def _named(line: str) -> dict[str, Named]:
     patterns, called = _indexed()
     asks: dict[str, list[tuple[float, int]]] = {}
     hints: dict[str, float] = {}
-    for number in called.by(line):
+    for number, at in called.by(line):
         name, hint, one = patterns[number]
-        if (at := one.matches.search(line)) is not None:
-            if hint:
-                hints[name] = hints.get(name, 0.0) + one.weight
-            else:
-                asks.setdefault(name, []).append((one.weight, -at.start()))
+        if hint:
+            hints[name] = hints.get(name, 0.0) + one.weight
+        else:
+            asks.setdefault(name, []).append((one.weight, -at))
     return {name: _weight(found, hints.get(name, 0.0)) for name, found in asks.items()}
 
 

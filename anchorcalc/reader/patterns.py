@@ -2,18 +2,22 @@
 
 import re
 import tomllib
+from collections import Counter
 from collections.abc import Iterator, Sequence
 from functools import cache
 from importlib.resources import files
 from itertools import pairwise
 from typing import Any, NamedTuple
 
+Unit = str | tuple[str, str]  # a word, or two words side by side
+
 
 class Cue(NamedTuple):
-    """One pattern: its weight, sets of words (or of two words side by side) of each of which one must be there, and the pattern itself."""
+    """One pattern: its weight, its wordings (none where it has gaps), sets of which one each must be there, and the pattern itself."""
 
     weight: float
-    needs: tuple[frozenset[str], ...]
+    wordings: tuple[tuple[str, ...], ...]
+    needs: tuple[frozenset[Unit], ...]
     matches: re.Pattern[str]
 
 
@@ -37,32 +41,48 @@ _CAPITALS = re.compile(r"\b[A-Z]{2,}\b")
 def cue(said: str, *, weight: float) -> Cue:
     """Return a pattern of a table ready for use."""
     said = _CAPITALS.sub(lambda found: _lists()[found[0]], said.strip())
-    return Cue(weight, tuple(_needs(said)), re.compile(_regex(said)))
+    said = _INNER.sub(r"\1", said)
+    return Cue(weight, _wordings(said), tuple(_needs(said)), re.compile(_regex(said)))
 
 
+_INNER = re.compile(r"(?<=[(|])\(([^()]*)\)(?=[|)])")
 _OUTERMOST = re.compile(r"(\[[^\]]*\]|\((?:[^()]|\([^()]*\))*\)|[^\s\[(]+)(\s*)")
 _AS_IT_STANDS = re.compile(r"[a-z]+|<[a-z]+>|[0-9]+|[-,:;?]")
-_MOST_PAIRS = 60
+_MOST_PAIRS, _MOST_WORDINGS = 60, 400
 
 
-def _needs(said: str) -> Iterator[frozenset[str]]:
+def _wordings(said: str) -> tuple[tuple[str, ...], ...]:
+    """Return all that a pattern can be as plain words, nothing where it is more than that."""
+    parts = _OUTERMOST.findall(said)
+    found: list[tuple[str, ...]] = [()]
+    for number, (part, space) in enumerate(parts):
+        choices = [tuple(choice.split(" ")) for choice in (part[1:-1] if part[0] in "([" else part).split("|")]
+        if space != ("" if number == len(parts) - 1 else " ") or not all(_AS_IT_STANDS.fullmatch(word) for choice in choices for word in choice):
+            return ()
+        found = [(*begun, *choice) for begun in found for choice in (choices if part[0] != "[" else [*choices, ()])]
+        if len(found) > _MOST_WORDINGS:
+            return ()
+    return tuple(found) if () not in found else ()
+
+
+def _needs(said: str) -> Iterator[frozenset[Unit]]:
     """Yield the words, and the pairs of words side by side, without which a pattern cannot match: of a choice the first or last ones."""
-    alone: frozenset[str] = frozenset()  # what must be there by itself, unless it is part of a pair
+    alone: list[str] = []  # what must be there by itself, unless it is part of a pair
     lasts: list[str] = []
     for part, space in _OUTERMOST.findall(said):
         choices = [choice.split(" ") for choice in (part[1:-1].split("|") if part[0] == "(" and part.count("(") < 2 else [part])]
         firsts = _plain(choices, 0)
-        pairs = frozenset(f"{last} {first}" for last in lasts for first in firsts)
+        pairs = [(last, first) for last in lasts for first in firsts]
         if alone and not 0 < len(pairs) <= _MOST_PAIRS:
-            yield alone
+            yield frozenset(alone)
         if 0 < len(pairs) <= _MOST_PAIRS:
-            yield pairs
-            alone = frozenset()
+            yield frozenset(pairs)
+            alone = []
         else:
-            alone = frozenset(firsts)
+            alone = firsts
         lasts = _plain(choices, -1) if space == " " else []
     if alone:
-        yield alone
+        yield frozenset(alone)
 
 
 def _plain(choices: list[list[str]], at: int) -> list[str]:
@@ -71,35 +91,66 @@ def _plain(choices: list[list[str]], at: int) -> list[str]:
     return words if all(_AS_IT_STANDS.fullmatch(word) for word in words) else []
 
 
+class _Wording:
+    """What begins with the same words: the patterns that are said with them, and how it goes on."""
+
+    __slots__ = ("further", "said")
+
+    def __init__(self) -> None:
+        self.further: dict[str, _Wording] = {}
+        self.said: list[int] = []
+
+
 class Called:
-    """The patterns that a line calls up: those of which every need is there, found with a bit for each need of each pattern."""
+    """Patterns, found in a line all at once: those of plain words word by word, the others where their rarest words call them up."""
 
     def __init__(self, cues: Sequence[Cue]) -> None:
-        self.many, self.most = len(cues), max(len(one.needs) for one in cues)
-        self.free = 0
-        self.bits: dict[str, int] = {}
+        self.cues = cues
+        self.top = _Wording()
+        common = Counter(unit for one in cues if not one.wordings for need in one.needs for unit in need)
+        self.by_unit: dict[Unit, list[tuple[int, tuple[frozenset[Unit], ...]]]] = {}
+        self.always: list[tuple[int, tuple[frozenset[Unit], ...]]] = []
         for number, one in enumerate(cues):
-            for slot in range(self.most):
-                bit = 1 << (slot * self.many + number)
-                if slot >= len(one.needs):
-                    self.free |= bit
-                for word in one.needs[slot] if slot < len(one.needs) else ():
-                    self.bits[word] = self.bits.get(word, 0) | bit
+            for wording in one.wordings:
+                here = self.top
+                for word in wording:
+                    here = here.further.setdefault(word, _Wording())
+                here.said.append(number)
+            if one.wordings:
+                continue
+            rarest_first = sorted(one.needs, key=lambda need: sum(common[unit] for unit in need))
+            for held in [self.by_unit.setdefault(unit, []) for unit in rarest_first[0]] if rarest_first else [self.always]:
+                held.append((number, tuple(rarest_first[1:])))
 
-    def by(self, line: str) -> Iterator[int]:
-        """Yield the numbers of the patterns that may match a line, in order."""
-        words, bits, there = line.split(" ")[1:-1], self.bits, self.free
-        for unit in {*words, *map(" ".join, pairwise(words))}:
-            if unit in bits:
-                there |= bits[unit]
-        called = there
-        for slot in range(1, self.most):
-            called &= there >> (slot * self.many)
-        called &= (1 << self.many) - 1
-        while called:
-            lowest = called & -called
-            yield lowest.bit_length() - 1
-            called ^= lowest
+    def by(self, line: str) -> list[tuple[int, int]]:
+        """Return the numbers of the patterns that match a line, in order, and where each first does."""
+        words = line.split(" ")[1:-1]
+        found = self._in_words(words)
+        units: set[Unit] = {*words, *pairwise(words)}
+        for held in (self.always, *[self.by_unit[unit] for unit in units if unit in self.by_unit]):
+            for number, needs in held:
+                for need in needs:
+                    if units.isdisjoint(need):
+                        break
+                else:
+                    if number not in found and (at := self.cues[number].matches.search(line)) is not None:
+                        found[number] = at.start()
+        return sorted(found.items())
+
+    def _in_words(self, words: list[str]) -> dict[int, int]:
+        """Return the patterns of plain words, and where each first begins."""
+        found: dict[int, int] = {}
+        at, last, top = 0, len(words), self.top.further
+        for place, word in enumerate(words):
+            here = top.get(word)
+            following = place
+            while here is not None:
+                for number in here.said:
+                    found.setdefault(number, at)
+                following += 1
+                here = here.further.get(words[following]) if following < last else None
+            at += len(word) + 1
+        return found
 
 
 def _regex(said: str) -> str:

@@ -1,7 +1,10 @@
 """What no calculation answers: the words that tell of law, weather, whether to go, money, and other subjects."""
 
 import re
+from functools import cache
 from typing import NamedTuple
+
+from anchorcalc.reader.patterns import Called, Cue
 
 _LAW = "The law of the place decides that, not a sum: ask the harbour master, the coast guard or the chart and its notices."
 _WEATHER = "That is for the forecast of the weather service: this library works out what a wind or a tide does to a boat at anchor, not what comes."
@@ -17,12 +20,12 @@ class Refusal(NamedTuple):
     """Words by which a kind of question is known, and who decides it."""
 
     why: str
-    matches: re.Pattern[str]
+    phrases: tuple[str, ...]
     mentioned: bool = False  # words of another subject that may stand beside a question of ours
 
 
-def _any(*phrases: str) -> re.Pattern[str]:
-    return re.compile(r" (?:" + "|".join(phrases) + r")(?= )")
+def _any(*phrases: str) -> tuple[str, ...]:
+    return phrases
 
 
 REFUSALS: tuple[Refusal, ...] = (
@@ -246,7 +249,26 @@ REFUSALS: tuple[Refusal, ...] = (
 
 def refusal(line: str, *, plain: bool) -> str | None:
     """Return who decides what a text asks, where no calculation does; in a plain question of ours a word of another subject does no harm."""
-    for one in REFUSALS:
-        if not (plain and one.mentioned) and one.matches.search(line):
-            return one.why
+    whose, called = _indexed()
+    for one in sorted({whose[number] for number, _ in called.by(line)}):
+        if not (plain and REFUSALS[one].mentioned):
+            return REFUSALS[one].why
     return None
+
+
+@cache
+def _indexed() -> tuple[tuple[int, ...], Called]:
+    """Return which refusal each phrase belongs to, and which phrases a line calls up."""
+    phrases = [(number, phrase) for number, one in enumerate(REFUSALS) for phrase in one.phrases]
+    return tuple(number for number, _ in phrases), Called([_cue(phrase) for _, phrase in phrases])
+
+
+_WORDS = re.compile(r"[a-z0-9]+(?: [a-z0-9]+)*")
+
+
+def _cue(phrase: str) -> Cue:
+    """Return a phrase ready for use: one of plain words as it stands, of another the plain word that it begins or ends with."""
+    words = phrase.split(" ")
+    ends = [word for word in (words[0], words[-1]) if _WORDS.fullmatch(word)]
+    wordings = (tuple(words),) if _WORDS.fullmatch(phrase) else ()
+    return Cue(0.0, wordings, (frozenset(ends[:1]),) if ends else (), re.compile(f" {phrase}(?= )"))
