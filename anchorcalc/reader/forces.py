@@ -21,10 +21,15 @@ def take_lettered(*, scan: Scan, at: int) -> int | None:
     return _add(scan=scan, at=at, low=int(found[1]), high=int(found[2] or found[1]), end=found.end()) if found else None
 
 
+def named_before(*, low: str, at: int) -> bool:
+    """Say whether the word for a force of the wind may stand right before a number."""
+    return low.endswith(_BEFORES, 0, at)
+
+
 def take_named(*, scan: Scan, at: int, first: Read) -> int | None:
     """Take a force such as `force six` or `6 Bft` at its number, and return where it ends; None where there is none."""
     low = scan.low
-    before = _BEFORE.search(low, max(scan.last_end, at - 12), at) if low.endswith(_BEFORES, 0, at) else None
+    before = _BEFORE.search(low, max(scan.last_end, at - 12), at) if named_before(low=low, at=at) else None
     after = _AFTER.match(low, first.end) if low[first.end + 1 : first.end + 2] in "beo" else None
     if not (before or after) or first.value > 99 or first.value != int(first.value):
         return None

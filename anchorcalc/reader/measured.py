@@ -3,10 +3,12 @@
 import re
 
 from anchorcalc.reader.context import is_preposition
+from anchorcalc.reader.forces import named_before
 from anchorcalc.reader.joined import compound, partner
 from anchorcalc.reader.mention import NO_FLAGS, Read
+from anchorcalc.reader.numbers_said import STARTERS
 from anchorcalc.reader.scan import Scan
-from anchorcalc.reader.unit_words import si_of, unit_at
+from anchorcalc.reader.unit_words import BY_WORD, si_of, unit_at
 from anchorcalc.units.kinds import UNIT, Amount, Unit
 
 _A_PULL = re.compile(r"\b(?:pull|load|force|holding|holds?|strength|break|tension|strain|wll|swl)")
@@ -76,6 +78,31 @@ def _is_another_word(*, low: str, at: int, end: int, unit: Unit) -> bool:
     if word.startswith("horse") and len(word) < len("horsepower"):
         return _OF_AN_ENGINE.search(around) is None
     return word == "knots" and (_TIED.search(low, max(0, at - 20), at) is not None or _IN_A_ROPE.match(low, end) is not None)
+
+
+# Units as most are written: small letters, nothing special about them; and the words behind them that may make more of it.
+_UNITS_PLAINLY = {
+    word: next(unit for spelling, unit in BY_WORD[word] if spelling == word)
+    for word in ("m", "metres", "meters", "metre", "mm", "cm", "ft", "feet", "fathoms", "kn", "knots", "kg")
+}
+_LONGER = {spelling.split(" ")[1] for word in _UNITS_PLAINLY for spelling, _ in BY_WORD[word] if " " in spelling}
+_MAY_GO_ON = STARTERS | _LONGER | {"to", "up", "through", "thru", "or", "and", "until", "till"}
+_PLAINLY = re.compile(
+    rf"((?:0|[1-9]\d{{0,3}})(?:\.\d{{1,2}})?) ?({'|'.join(sorted(_UNITS_PLAINLY, key=len, reverse=True))})"
+    r"(?:,? ([a-z]+)|[.;:?!)](?=[ \n]|\Z)|\Z)"
+)
+
+
+def take_plainly(*, scan: Scan, at: int) -> int | None:
+    """Take a number with its unit where both are as plain as most, and return where it ends; None where more must be looked at."""
+    found = _PLAINLY.match(scan.low, at)
+    if found is None or found[3] in _MAY_GO_ON or not scan.cased.startswith(found[2], found.start(2)) or named_before(low=scan.low, at=at):
+        return None
+    unit, end, value = _UNITS_PLAINLY[found[2]], found.end(2), float(found[1])
+    if unit.symbol in _ELSEWHERE and _is_another_word(low=scan.low, at=found.end(1), end=end, unit=unit):
+        return None
+    at, value = scan.signed(at=at, value=value)
+    return add_measured(scan=scan, at=at, end=end, unit=unit, ends=(value, value), flags=NO_FLAGS)
 
 
 def take_measured(*, scan: Scan, at: int, first: Read, unit: Unit, end: int) -> int:

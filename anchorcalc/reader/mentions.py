@@ -5,7 +5,7 @@ import re
 from anchorcalc.reader.bare import take_bare
 from anchorcalc.reader.forces import take_lettered, take_named
 from anchorcalc.reader.joined import ratio_at, ratios_at
-from anchorcalc.reader.measured import add_measured, take_measured, unit_of
+from anchorcalc.reader.measured import add_measured, take_measured, take_plainly, unit_of
 from anchorcalc.reader.mention import Mention, Read
 from anchorcalc.reader.numbers_said import number_at
 from anchorcalc.reader.scan import Scan, plain_amount
@@ -65,6 +65,8 @@ def _take(*, scan: Scan, at: int) -> int:
     if time is not None:
         scan.found.append(time)
         return time.end
+    if sign.isdigit() and (plainly := take_plainly(scan=scan, at=at)) is not None:
+        return plainly
     first = number_at(low=low, at=at)
     if first is not None:
         return _number(scan=scan, at=at, first=first)

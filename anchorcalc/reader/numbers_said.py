@@ -7,7 +7,7 @@ from anchorcalc.units.number_words import ONES, PARTS, SCALES, TENS, and_a_part,
 from anchorcalc.units.numbers import NUMERAL, VULGAR, numeral
 
 _WORD = re.compile(r"[a-z]+")
-_STARTERS = frozenset({*ONES, *TENS, *SCALES, "a", "an", "half", "quarter", "couple", "dozen", "hundred", "point"})
+STARTERS = frozenset({*ONES, *TENS, *SCALES, "a", "an", "half", "quarter", "couple", "dozen", "hundred", "point"})
 _TIMES_TEN = re.compile(r"[ \xa0]?[x×*][ \xa0]?10(?:\^([+-]?\d{1,2})|([⁻⁺]?[⁰¹²³⁴-⁹]{1,2}))(?!\d)")
 _THREES = re.compile(r"[1-9]\d{0,2}(?:(?:\xa0\d{3})+| 000(?: 000)*)(?![\d.,/])")
 _RAISED = str.maketrans("⁻⁺⁰¹²³⁴⁵⁶⁷⁸⁹", "-+0123456789")
@@ -68,7 +68,7 @@ def number_at(*, low: str, at: int) -> Read | None:
 
 def _in_words(*, low: str, at: int) -> Read | None:
     word = _WORD.match(low, at)
-    if word is None or word[0] not in _STARTERS:
+    if word is None or word[0] not in STARTERS:
         return None
     words = spelled(text=low, at=at)
     if words is None or low[words.end : words.end + 1].isalnum():

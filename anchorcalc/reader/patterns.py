@@ -91,66 +91,75 @@ def _plain(choices: list[list[str]], at: int) -> list[str]:
     return words if all(_AS_IT_STANDS.fullmatch(word) for word in words) else []
 
 
-class _Wording:
-    """What begins with the same words: the patterns that are said with them, and how it goes on."""
+Calls = list[tuple[int, tuple[frozenset[Unit], ...]]]  # patterns with gaps, and what else of each must be there
 
-    __slots__ = ("further", "said")
+
+class _Wording:
+    """What begins with the same words: the patterns that are said with them, those that they call up, and how it goes on."""
+
+    __slots__ = ("calls", "further", "said")
 
     def __init__(self) -> None:
         self.further: dict[str, _Wording] = {}
         self.said: list[int] = []
+        self.calls: Calls = []
+
+    def at(self, words: tuple[str, ...]) -> "_Wording":
+        """Return what begins with further words."""
+        here = self
+        for word in words:
+            here = here.further.setdefault(word, _Wording())
+        return here
 
 
 class Called:
     """Patterns, found in a line all at once: those of plain words word by word, the others where their rarest words call them up."""
 
     def __init__(self, cues: Sequence[Cue]) -> None:
-        self.cues = cues
-        self.top = _Wording()
+        self.cues, self.top = cues, _Wording()
         common = Counter(unit for one in cues if not one.wordings for need in one.needs for unit in need)
-        self.by_unit: dict[Unit, list[tuple[int, tuple[frozenset[Unit], ...]]]] = {}
-        self.always: list[tuple[int, tuple[frozenset[Unit], ...]]] = []
         for number, one in enumerate(cues):
             for wording in one.wordings:
-                here = self.top
-                for word in wording:
-                    here = here.further.setdefault(word, _Wording())
-                here.said.append(number)
+                self.top.at(wording).said.append(number)
             if one.wordings:
                 continue
             rarest_first = sorted(one.needs, key=lambda need: sum(common[unit] for unit in need))
-            for held in [self.by_unit.setdefault(unit, []) for unit in rarest_first[0]] if rarest_first else [self.always]:
-                held.append((number, tuple(rarest_first[1:])))
+            for unit in rarest_first[0] if rarest_first else ():
+                self.top.at((unit,) if isinstance(unit, str) else unit).calls.append((number, tuple(rarest_first[1:])))
+            if not rarest_first:
+                self.top.calls.append((number, ()))
 
     def by(self, line: str) -> list[tuple[int, int]]:
         """Return the numbers of the patterns that match a line, in order, and where each first does."""
         words = line.split(" ")[1:-1]
-        found = self._in_words(words)
-        units: set[Unit] = {*words, *pairwise(words)}
-        for held in (self.always, *[self.by_unit[unit] for unit in units if unit in self.by_unit]):
-            for number, needs in held:
-                for need in needs:
-                    if units.isdisjoint(need):
-                        break
-                else:
-                    if number not in found and (at := self.cues[number].matches.search(line)) is not None:
-                        found[number] = at.start()
+        found, called = self._word_by_word(words)
+        units: set[Unit] = {*words, *pairwise(words)} if called else set()
+        for number, needs in called:
+            for need in needs:
+                if units.isdisjoint(need):
+                    break
+            else:
+                if number not in found and (at := self.cues[number].matches.search(line)) is not None:
+                    found[number] = at.start()
         return sorted(found.items())
 
-    def _in_words(self, words: list[str]) -> dict[int, int]:
-        """Return the patterns of plain words, and where each first begins."""
+    def _word_by_word(self, words: list[str]) -> tuple[dict[int, int], Calls]:
+        """Return the patterns of plain words, and where each first begins; and those that the words call up."""
         found: dict[int, int] = {}
+        called = self.top.calls.copy()
         at, last, top = 0, len(words), self.top.further
         for place, word in enumerate(words):
-            here = top.get(word)
-            following = place
+            here, following = top.get(word), place
             while here is not None:
                 for number in here.said:
-                    found.setdefault(number, at)
+                    if number not in found:
+                        found[number] = at
+                if here.calls:
+                    called += here.calls
                 following += 1
                 here = here.further.get(words[following]) if following < last else None
             at += len(word) + 1
-        return found
+        return found, called
 
 
 def _regex(said: str) -> str:

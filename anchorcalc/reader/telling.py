@@ -75,7 +75,8 @@ _LANE, _NOUGHT = 32, 1 << 31  # bits for each question, and what stands for no w
 def told(tokens: Sequence[Token]) -> dict[str, float]:
     """Return the logarithm of the share that each question has in what a text may ask, and `NOTHING_ASKED` among them."""
     questions, start, by_sign, lanes = weights()
-    total = sum([by_sign[sign] for sign in _signs(tokens) if sign in by_sign], start)
+    get = by_sign.get
+    total = sum([weight for sign in _signs(tokens) if (weight := get(sign)) is not None], start)
     sums = lanes.unpack(total.to_bytes(lanes.size, "little"))
     most = max(sums)
     logs = [(one - most) / SCALE for one in sums]
