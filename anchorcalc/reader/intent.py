@@ -72,7 +72,7 @@ def weigh(tokens: Sequence[Token]) -> list[Weighed]:
 
 
 def _line(tokens: Sequence[Token]) -> str:
-    return f" {' '.join(token.word for token in tokens)} "
+    return f" {' '.join([token.word for token in tokens])} "
 
 
 def second_question(line: str, weighed: list[Weighed]) -> int:

@@ -91,7 +91,7 @@ def _plain(choices: list[list[str]], at: int) -> list[str]:
     return words if all(_AS_IT_STANDS.fullmatch(word) for word in words) else []
 
 
-Calls = list[tuple[int, tuple[frozenset[Unit], ...]]]  # patterns with gaps, and what else of each must be there
+Calls = dict[int, tuple[frozenset[Unit], ...]]  # patterns with gaps, and what else of each must be there
 
 
 class _Wording:
@@ -102,7 +102,7 @@ class _Wording:
     def __init__(self) -> None:
         self.further: dict[str, _Wording] = {}
         self.said: list[int] = []
-        self.calls: Calls = []
+        self.calls: Calls = {}
 
     def at(self, words: tuple[str, ...]) -> "_Wording":
         """Return what begins with further words."""
@@ -125,16 +125,16 @@ class Called:
                 continue
             rarest_first = sorted(one.needs, key=lambda need: sum(common[unit] for unit in need))
             for unit in rarest_first[0] if rarest_first else ():
-                self.top.at((unit,) if isinstance(unit, str) else unit).calls.append((number, tuple(rarest_first[1:])))
+                self.top.at((unit,) if isinstance(unit, str) else unit).calls[number] = tuple(rarest_first[1:])
             if not rarest_first:
-                self.top.calls.append((number, ()))
+                self.top.calls[number] = ()
 
     def by(self, line: str) -> list[tuple[int, int]]:
         """Return the numbers of the patterns that match a line, in order, and where each first does."""
         words = line.split(" ")[1:-1]
         found, called = self._word_by_word(words)
         units: set[Unit] = {*words, *pairwise(words)} if called else set()
-        for number, needs in called:
+        for number, needs in called.items():
             for need in needs:
                 if units.isdisjoint(need):
                     break
@@ -155,7 +155,7 @@ class Called:
                     if number not in found:
                         found[number] = at
                 if here.calls:
-                    called += here.calls
+                    called |= here.calls
                 following += 1
                 here = here.further.get(words[following]) if following < last else None
             at += len(word) + 1

@@ -188,6 +188,8 @@ def _own(tokens: list[Token], dropped: list[Mention], *, others: bool) -> list[T
     state, since = "", 0
     buffer: list[Token] = []
     words, openings = [token.word for token in tokens], _openings()
+    if "<date>" not in words and not any(word in openings and _opening(words, at)[0] for at, word in enumerate(words)):
+        return tokens
     for at, token in enumerate(tokens):
         if state and at > since and (token.word in STOPS or token.word == ")" or _closes(words, at, state)):
             if state == "other" and token.word in _MINE:

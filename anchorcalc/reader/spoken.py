@@ -44,6 +44,11 @@ def joined(tokens: list[Token]) -> list[Token]:
 
 
 def _made(tokens: list[Token], at: int) -> tuple[Token, int] | None:
+    mention = tokens[at].mention
+    if mention is not None and mention.kind == "length":
+        return _one_in(tokens, at) or _and_a_rest(tokens, at) or _trade_cable(tokens, at) or _and_a_half(tokens, at)
+    if mention is not None and mention.kind not in ("number", "time"):
+        return None
     return (
         o_clock(tokens, at)
         or _one_in(tokens, at)
@@ -103,14 +108,10 @@ _ONE_IN = frozenset(("in", "every", "for", "to", "each"))
 
 def _one_in(tokens: list[Token], at: int) -> tuple[Token, int] | None:
     """`one in twenty`, `1 to 19`, `1 m every 18 m`, `one metre in twenty two`."""
+    if word_at(tokens, at + 1) not in _ONE_IN:
+        return None
     first, last = tokens[at].mention, tokens[at + 2].mention if at + 2 < len(tokens) else None
-    if (
-        first is None
-        or last is None
-        or word_at(tokens, at + 1) not in _ONE_IN
-        or not isinstance(first.amount, Amount)
-        or not isinstance(last.amount, Amount)
-    ):
+    if first is None or last is None or not isinstance(first.amount, Amount) or not isinstance(last.amount, Amount):
         return None
     if first.amount.value != 1.0 or first.amount.low != first.amount.high or last.amount.value <= 1.0 or last.amount.low != last.amount.high:
         return None

@@ -5,6 +5,7 @@
 
 import math
 import struct
+from collections import Counter
 from collections.abc import Mapping, Sequence
 from functools import cache
 from importlib.resources import files
@@ -34,8 +35,8 @@ def _signs(tokens: Sequence[Token]) -> set[Sign]:
     words = [_word(token) if token.mention is not None else token.word for token in tokens if token.word not in _SIGNS]
     found: set[Sign] = {*words, *pairwise(words)}
     found |= {f"^ {' '.join(words[:2])}", f"{' '.join(words[-2:])} $", f"^ {words[0]}", f"{words[-1]} $"} if words else set()
-    kinds = [word for word in words if word[0] == "<"]
-    found |= {f"{kind} {min(kinds.count(kind), _MANY)}" for kind in kinds}
+    kinds = Counter([word for word in words if word[0] == "<"])
+    found |= {f"{kind} {min(count, _MANY)}" for kind, count in kinds.items()}
     found |= {f"= {role.term}" for role in roles(tokens=tuple(tokens), takes=_ALL) if role.term is not None and role.fit != "no"}
     return found if "?" in words else found | {"no ?"}
 
