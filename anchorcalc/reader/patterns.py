@@ -13,12 +13,12 @@ Unit = str | tuple[str, str]  # a word, or two words side by side
 
 
 class Cue(NamedTuple):
-    """One pattern: its weight, its wordings (none where it has gaps), sets of which one each must be there, and the pattern itself."""
+    """One pattern: its weight, its wordings (none where it has gaps), sets of which one each must be there, and its regular expression."""
 
     weight: float
     wordings: tuple[tuple[str, ...], ...]
     needs: tuple[frozenset[Unit], ...]
-    matches: re.Pattern[str]
+    regex: str
 
 
 def table(folder: str, name: str = "") -> dict[str, Any]:
@@ -42,7 +42,8 @@ def cue(said: str, *, weight: float) -> Cue:
     """Return a pattern of a table ready for use."""
     said = _CAPITALS.sub(lambda found: _lists()[found[0]], said.strip())
     said = _INNER.sub(r"\1", said)
-    return Cue(weight, _wordings(said), tuple(_needs(said)), re.compile(_regex(said)))
+    wordings = _wordings(said)
+    return Cue(weight, wordings, () if wordings else tuple(_needs(said)), _regex(said))
 
 
 _INNER = re.compile(r"(?<=[(|])\(([^()]*)\)(?=[|)])")
@@ -91,7 +92,9 @@ def _plain(choices: list[list[str]], at: int) -> list[str]:
     return words if all(_AS_IT_STANDS.fullmatch(word) for word in words) else []
 
 
-Calls = dict[int, tuple[frozenset[Unit], ...]]  # patterns with gaps, and what else of each must be there
+Calls = dict[int, tuple[re.Pattern[str], tuple[frozenset[Unit], ...]]]  # patterns with gaps, and what else of each must be there
+_NOT_FURTHER: dict[str, "_Wording"] = {}  # most words are the last of theirs: these two stay empty
+_NO_CALLS: Calls = {}
 
 
 class _Wording:
@@ -100,46 +103,51 @@ class _Wording:
     __slots__ = ("calls", "further", "said")
 
     def __init__(self) -> None:
-        self.further: dict[str, _Wording] = {}
-        self.said: list[int] = []
-        self.calls: Calls = {}
+        self.further = _NOT_FURTHER
+        self.said: tuple[int, ...] = ()
+        self.calls = _NO_CALLS
 
     def at(self, words: tuple[str, ...]) -> "_Wording":
         """Return what begins with further words."""
         here = self
         for word in words:
+            here.further = here.further or {}
             here = here.further.setdefault(word, _Wording())
         return here
+
+    def call(self, number: int, matches: re.Pattern[str], needs: tuple[frozenset[Unit], ...]) -> None:
+        """Let a pattern with gaps be called up here."""
+        self.calls = self.calls or {}
+        self.calls[number] = (matches, needs)
 
 
 class Called:
     """Patterns, found in a line all at once: those of plain words word by word, the others where their rarest words call them up."""
 
     def __init__(self, cues: Sequence[Cue]) -> None:
-        self.cues, self.top = cues, _Wording()
+        self.top = _Wording()
         common = Counter(unit for one in cues if not one.wordings for need in one.needs for unit in need)
         for number, one in enumerate(cues):
             for wording in one.wordings:
-                self.top.at(wording).said.append(number)
+                self.top.at(wording).said += (number,)
             if one.wordings:
                 continue
+            matches = re.compile(one.regex)
             rarest_first = sorted(one.needs, key=lambda need: sum(common[unit] for unit in need))
-            for unit in rarest_first[0] if rarest_first else ():
-                self.top.at((unit,) if isinstance(unit, str) else unit).calls[number] = tuple(rarest_first[1:])
-            if not rarest_first:
-                self.top.calls[number] = ()
+            for unit in rarest_first[0] if rarest_first else ((),):
+                self.top.at((unit,) if isinstance(unit, str) else unit).call(number, matches, tuple(rarest_first[1:]))
 
     def by(self, line: str) -> list[tuple[int, int]]:
         """Return the numbers of the patterns that match a line, in order, and where each first does."""
         words = line.split(" ")[1:-1]
         found, called = self._word_by_word(words)
         units: set[Unit] = {*words, *pairwise(words)} if called else set()
-        for number, needs in called.items():
+        for number, (matches, needs) in called.items():
             for need in needs:
                 if units.isdisjoint(need):
                     break
             else:
-                if number not in found and (at := self.cues[number].matches.search(line)) is not None:
+                if number not in found and (at := matches.search(line)) is not None:
                     found[number] = at.start()
         return sorted(found.items())
 

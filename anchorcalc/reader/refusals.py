@@ -271,4 +271,4 @@ def _cue(phrase: str) -> Cue:
     words = phrase.split(" ")
     ends = [word for word in (words[0], words[-1]) if _WORDS.fullmatch(word)]
     wordings = (tuple(words),) if _WORDS.fullmatch(phrase) else ()
-    return Cue(0.0, wordings, (frozenset(ends[:1]),) if ends else (), re.compile(f" {phrase}(?= )"))
+    return Cue(0.0, wordings, (frozenset(ends[:1]),) if ends else (), f" {phrase}(?= )")

@@ -50,10 +50,13 @@ class Phrases:
     __slots__ = ("before", "behind", "further", "whole")
 
     def __init__(self) -> None:
-        self.further: dict[str, Phrases] = {}
+        self.further = _NOT_FURTHER
         self.whole = False
         self.behind: tuple[tuple[str, float], ...] = ()
         self.before: tuple[tuple[str, float], ...] = ()
+
+
+_NOT_FURTHER: dict[str, Phrases] = {}  # most words are the last of their phrase: this one stays empty
 
 
 @cache
@@ -76,6 +79,7 @@ def _phrases() -> dict[str, Phrases]:
     for words, (behind, before) in held.items():
         here = top
         for word in words:
+            here.further = here.further or {}
             here = here.further.setdefault(word, Phrases())
         here.whole, here.behind, here.before = True, tuple(behind.items()), tuple(before.items())
     return top.further
