@@ -72,7 +72,9 @@ EXTRAPOLATED = Caution(
 )
 LOCAL_RULES = Caution("local_rules", "This is arithmetic, not permission: the chart, local rules and those licensed to advise there come first.")
 CHAIN_ASSUMED = Caution(
-    "chain_assumed", "A size of chain was given and no length, so the rode was taken as chain all the way. With line in it this is another answer."
+    "chain_assumed",
+    "A size of chain was given and no length, so the worse was taken: no chain where its weight would flatten the pull, chain all the way where it "
+    "must be lifted. Say how long it is for a better answer.",
 )
 SEAS_AND_SNATCH = Caution(
     "seas_and_snatch",

@@ -113,20 +113,8 @@ def size_by_table(name: str, *, needs: tuple[str, ...] = (), takes: tuple[str, .
     )
 
 
-def chain_all_the_way(solve: Callable[..., Any], *needs: str, takes: tuple[str, ...] = ()) -> Derivation:
-    """Return a derivation of the length of chain where only its size was said, and no line: the rode is taken as nothing but that chain."""
-    return Derivation(
-        gives="chain",
-        needs=("chain_size", *needs),
-        takes=takes,
-        unless=("line_size",),
-        solve=solve,
-        asks_for=("chain",),
-        assumed="length of that chain, not said: taken as chain all the way",
-    )
-
-
-CHAIN_ASSUMED = warn(cautions.CHAIN_ASSUMED, lambda *, chain_assumed, chain: chain_assumed & (chain > 0.0))
+# Where a size of chain was said and no length, that chain is none or all the way, whichever is worse: the question says which.
+CHAIN_ASSUMED = warn(cautions.CHAIN_ASSUMED, lambda *, chain_assumed, chain_size: chain_assumed)
 CHAIN_SIZE = size_by_table("chain_size")
 LINE_SIZE = size_by_table("line_size")
 CHAIN_SIZE_IF_ANY = size_by_table("chain_size", takes=("chain",), when=lambda *, chain: chain > 0.0)

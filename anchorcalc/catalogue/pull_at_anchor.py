@@ -18,7 +18,6 @@ from anchorcalc.derive import (
     LOAD,
     LOAD_UP,
     SIZE_OF_RANGED_BOAT,
-    chain_all_the_way,
     size_by_table,
 )
 from anchorcalc.physics.catenary import rode_shape
@@ -98,7 +97,6 @@ QUESTION = Question(
     sources=(sources.CATENARY, sources.CHAIN_MASS, sources.NYLON, sources.ABYC_H40, sources.HOLDING_BY_SCOPE, sources.SMALL_VESSEL_CODE),
     derives=(
         LOAD,
-        chain_all_the_way(lambda *, chain_size, rode_out: rode_out, "rode_out"),
         CHAIN_SIZE_IF_ANY,
         size_by_table("line_size", needs=("rode_out",), takes=("chain",), when=lambda *, rode_out, chain: rode_out > chain),
     ),

@@ -20,7 +20,6 @@ from anchorcalc.derive import (
     LOAD_DOWN,
     LOAD_UP,
     SIZE_OF_RANGED_BOAT,
-    chain_all_the_way,
 )
 from anchorcalc.physics.all_chain import flat_pull_chain
 from anchorcalc.physics.catenary import rode_for_flat_pull
@@ -64,6 +63,8 @@ def headline(s: Shown, v: Values) -> str:
     """Say the length, beside the rule's, and what chain alone would do."""
     by_rule = f"Scope {s.scope} gives {s.rode_by_rule}."
     of_chain = f" Of {s.chain_size} chain alone: {s.rode_of_chain}." if "rode_of_chain" in v and v["chain"] < v["rode_of_chain"] else ""
+    if not hasattr(s, "rode_out") and not hasattr(s, "line_size"):
+        return f"Line of unknown size gives no figure, and no length of chain was said.{of_chain} {by_rule}"
     if not hasattr(s, "rode_out"):
         return f"No length of this line makes the pull flat.{of_chain} {by_rule}"
     if v["rode_out"] > MORE_THAN_BOATS_CARRY:
@@ -80,23 +81,19 @@ def working(s: Shown, v: Values) -> Iterator[str]:
     yield f"under {s.load}, with {s.chain} of chain{of_size} at the anchor and {line} behind it"
     if hasattr(s, "rode_out"):
         yield f"√(height² + 2 × height × load / weight), part by part: {s.rode_out}"
+    elif not hasattr(s, "line_size"):
+        yield "neither the length of the chain nor the size of the line was said, so neither was reckoned with"
     else:
         yield "the chain is too light to turn the pull flat, and line that is no heavier than water cannot"
     yield f"by rule: height × {s.scope.removesuffix(':1')} = {s.rode_by_rule}"
 
 
-def _just_flat(*, chain_size: Any, load: Any, depth: Any, bow_height: Any, tide_rise: Any) -> Any:
-    """Return how much chain of that size it takes."""
-    chain_weight, _ = rode_weights(chain_size=chain_size, line_size=None)
-    return flat_pull_chain(height=depth + bow_height + tide_rise, load=load, chain_weight=chain_weight)
-
-
 def _chain_is_short(*, chain: Any, chain_size: Any, load: Any, depth: Any, bow_height: Any, tide_rise: Any) -> Any:
-    """Say whether the chain alone does not do it, so that the size of the line matters."""
-    return chain < _just_flat(chain_size=chain_size, load=load, depth=depth, bow_height=bow_height, tide_rise=tide_rise)
+    """Say whether there is chain and it does not do alone, so that the size of the line matters."""
+    chain_weight, _ = rode_weights(chain_size=chain_size, line_size=None)
+    return (chain > 0.0) & (chain < flat_pull_chain(height=depth + bow_height + tide_rise, load=load, chain_weight=chain_weight))
 
 
-_AS_MUCH_AS_IT_TAKES = chain_all_the_way(_just_flat, "load", "depth", takes=("bow_height", "tide_rise"))
 # A longer boat pulls harder, on the stouter sizes that a table gives her.
 _MORE, _LESS = LOAD_UP.replace("+boat_length", "^boat_length"), LOAD_DOWN.replace("-boat_length", "^boat_length")
 QUESTION = Question(
@@ -106,10 +103,11 @@ QUESTION = Question(
     headline=headline,
     working=working,
     sources=(sources.CATENARY, sources.SCOPE_RULE, sources.CHAIN_MASS, sources.NYLON, sources.ABYC_H40, sources.SMALL_VESSEL_CODE),
-    derives=(LOAD, _AS_MUCH_AS_IT_TAKES, CHAIN_SIZE_IF_ANY, LINE_SIZE),
+    derives=(LOAD, CHAIN_SIZE_IF_ANY, LINE_SIZE),
     requires=(
         require("chain_size", lambda *, chain: np.greater(chain, 0.0)),
-        require("line_size", lambda *, chain: np.equal(chain, 0.0)),
+        require("line_size", lambda *, chain: np.equal(chain, 0.0), unless=("chain_size",)),
+        require("line_size", lambda *, chain, chain_size, chain_assumed: np.equal(chain, 0.0) & np.logical_not(chain_assumed)),
         require("line_size", _chain_is_short),
     ),
     refuses=(SIZE_OF_RANGED_BOAT,),

@@ -10,8 +10,8 @@ import msgspec
 import numpy as np
 
 from anchorcalc import cautions, sources
-from anchorcalc.declare import Asked, Force, May, Question, Shown, Usual, Values, refuse, require, told, up, warn
-from anchorcalc.derive import CHAIN_ASSUMED, CHAIN_SIZE_IF_ANY, EXTRAPOLATED_LOAD, chain_all_the_way, size_by_table, usual_with
+from anchorcalc.declare import Asked, Derivation, Force, May, Question, Shown, Usual, Values, refuse, require, told, up, warn
+from anchorcalc.derive import CHAIN_ASSUMED, CHAIN_SIZE_IF_ANY, EXTRAPOLATED_LOAD, size_by_table, usual_with
 from anchorcalc.physics.codes import MOTOR
 from anchorcalc.physics.constants import GRAVITY, POUND
 from anchorcalc.physics.hauling import hanging_load, hauling_load, is_work_for_hands, rode_weight_hanging, windlass_pull
@@ -97,6 +97,14 @@ def _ends_between(*, depth: Any, bow_height: Any, chain: Any) -> Any:
     return (np.min(depth, axis=-1, keepdims=True) < chain) & (chain < np.max(depth, axis=-1, keepdims=True) + bow_height)
 
 
+CHAIN_ALL_THE_WAY = Derivation(
+    gives="chain",
+    needs=("chain_size", "depth"),
+    takes=("bow_height",),
+    solve=lambda *, chain_size, depth, bow_height: depth + bow_height,
+    asks_for=("chain",),
+    assumed="length of that chain, not said: taken as chain all the way, the heavier",
+)
 QUESTION = Question(
     title="Weighing anchor",
     solve=solve,
@@ -113,7 +121,7 @@ QUESTION = Question(
         sources.WEIGHING_LEAVES_OUT,
     ),
     derives=(
-        chain_all_the_way(lambda *, chain_size, depth, bow_height: depth + bow_height, "depth", takes=("bow_height",)),
+        CHAIN_ALL_THE_WAY,
         CHAIN_SIZE_IF_ANY,
         size_by_table(
             "line_size",

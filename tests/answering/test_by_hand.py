@@ -130,11 +130,24 @@ def test_even_half_a_metre_of_chain_has_a_size_for_the_boat() -> None:
     assert anchorcalc.pull_at_anchor(rode_out="30 m", depth="5 m", boat_length="8 m", wind="20 kn").read.chain_size is None
 
 
-def test_a_size_of_chain_without_its_length_is_chain_all_the_way_and_the_answer_says_so() -> None:
-    said = anchorcalc.pull_at_anchor(rode_out="30 m", depth="5 m", load="2 kN", chain_size="8 mm")
+# (5 + 1.2 of bow height) over 30 of rode that hangs nearly straight: no chain may flatten the pull that nobody said was there.
+def test_a_size_of_chain_without_its_length_is_no_chain_where_chain_flatters_and_the_answer_says_so() -> None:
+    place: dict[str, Any] = {"rode_out": "30 m", "depth": "5 m", "load": "2 kN", "line_size": "14 mm"}
+    said = anchorcalc.pull_at_anchor(**place, chain_size="8 mm")
+    assert said.read.chain is not None and (said.read.chain.si, said.read.chain.origin) == (0.0, "assumed")
+    assert said.results == anchorcalc.pull_at_anchor(**place).results
+    assert said.results.pull_angle.si > anchorcalc.pull_at_anchor(**place, chain_size="8 mm", chain="5 m").results.pull_angle.si
     assert "chain_assumed" in {one.code for one in said.cautions}
-    given = anchorcalc.pull_at_anchor(rode_out="30 m", depth="5 m", load="2 kN", chain_size="8 mm", chain="0.5 m", line_size="14 mm")
+    given = anchorcalc.pull_at_anchor(**place, chain_size="8 mm", chain="0.5 m")
     assert "chain_assumed" not in {one.code for one in given.cautions}
+
+
+def test_a_size_of_chain_without_its_length_is_chain_all_the_way_where_it_must_be_lifted_even_with_line() -> None:
+    place: dict[str, Any] = {"depth": "10 m", "anchor_mass": "16 kg", "chain_size": "8 mm"}
+    for line in ({}, {"line_size": "14 mm"}):
+        said = anchorcalc.weigh_anchor(**place, **line)
+        assert said.results.hanging_load == anchorcalc.weigh_anchor(**place, chain="50 m").results.hanging_load
+        assert "chain_assumed" in {one.code for one in said.cautions}
 
 
 # What a skipper is told, word for word; the figures are those of the sums above.

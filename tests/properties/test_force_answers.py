@@ -139,13 +139,25 @@ def test_range_of_depths_is_taken_where_the_end_of_the_chain_stays_on_one_side_o
 
 
 def test_chain_taken_for_granted_is_warned_of_and_none_is_not() -> None:
-    place: dict[str, Any] = {"rode_out": "40 m", "depth": "6 m", "load": "2 kN"}
+    place: dict[str, Any] = {"rode_out": "40 m", "depth": "6 m", "load": "2 kN", "line_size": "14 mm"}
     assert "chain_assumed" in said("pull_at_anchor", **place, chain_size="8 mm")
     assert "chain_assumed" not in said("pull_at_anchor", **place, chain_size="8 mm", chain="40 m")
-    assert "chain_assumed" not in said("pull_at_anchor", **place, line_size="14 mm")
-    flat: Any = anchorcalc.rode_for_flat_pull(depth="6 m", load="2 kN", chain_size="8 mm")
-    assert flat.results.rode_out.si == pytest.approx(flat.results.rode_of_chain.si, rel=1e-12)
-    assert flat.read.line_size is None and "chain_assumed" in {one.code for one in flat.cautions}
+    assert "chain_assumed" not in said("pull_at_anchor", **place)
+
+
+def test_more_rode_is_asked_for_a_flat_pull_where_the_length_of_the_chain_was_not_said() -> None:
+    place: dict[str, Any] = {"depth": "6 m", "load": "500 N", "chain_size": "8 mm", "line_size": "14 mm"}
+    flat: Any = anchorcalc.rode_for_flat_pull(**place)
+    assert (flat.read.chain.si, flat.read.chain.origin) == (0.0, "assumed") and "chain_assumed" in {one.code for one in flat.cautions}
+    assert flat.results.rode_of_chain.si < results("rode_for_flat_pull", **place, chain="10 m").rode_out.si < flat.results.rode_out.si
+    assert missing("rode_for_flat_pull", depth="6 m", load="500 N", chain_size="8 mm", chain="0 m") == ["line_size"]
+
+
+def test_flat_pull_with_a_size_of_chain_alone_promises_nothing_and_says_what_chain_would_do() -> None:
+    # 1.4 kg/m of chain in sea water: √(7² + 2 · 7 · 1000 / 11.936) = 34.96 m
+    flat = anchorcalc.rode_for_flat_pull(depth="6 m", bow_height="1 m", load="1 kN", chain_size="8 mm")
+    assert (flat.results.rode_out, flat.results.possible) == (None, False)
+    assert flat.headline == "Line of unknown size gives no figure, and no length of chain was said. Of 8 mm chain alone: 35 m. Scope 7:1 gives 49 m."
 
 
 def test_stretch_is_warned_of_where_there_is_line() -> None:
