@@ -1,25 +1,32 @@
 """Would a test notice? Small wrong changes are made to physics and catalogue, one at a time, and the tests must fail.
 
 `python -m tests.benchmarks.mutation --mutants 60 --seed 1` draws so many changes from all that can be made, runs for each the tests that know
-the changed module, and prints how many were noticed and which were not. It works on a copy in a temporary folder.
+the changed module until one fails, and prints how many were noticed and which were not. It works on copies in a temporary folder, one for each
+of the processes side by side; a process is forked with the libraries loaded and the package not, so that every change is met afresh.
 """
 
 import argparse
 import ast
+import compileall
 import os
 import random
 import shutil
-import subprocess
+import signal
 import sys
 import tempfile
 import time
 from collections.abc import Callable, Iterator
-from copy import deepcopy
+from importlib import import_module
 from pathlib import Path
+from py_compile import PycInvalidationMode
 from typing import NamedTuple
 
+import pytest
+
 ROOT = Path(__file__).parents[2]
-PLACES = ("anchorcalc/physics", "anchorcalc/catalogue", "anchorcalc/derive.py", "anchorcalc/marking.py", "anchorcalc/tides.py")
+SHARED = ("derive", "findings", "marking", "tackle", "tides")
+PLACES = ("anchorcalc/physics", "anchorcalc/catalogue", *(f"anchorcalc/{name}.py" for name in SHARED))
+LIBRARIES = ("numpy", "scipy.optimize", "scipy.integrate", "msgspec", "hypothesis", "pint", "geographiclib.geodesic", "pyproj")
 OPERATORS: dict[type[ast.AST], type[ast.AST]] = {
     ast.Add: ast.Sub, ast.Sub: ast.Add, ast.Mult: ast.Div, ast.Div: ast.Mult, ast.Lt: ast.LtE, ast.LtE: ast.Lt, ast.Gt: ast.GtE, ast.GtE: ast.Gt,
     ast.Eq: ast.NotEq, ast.NotEq: ast.Eq, ast.And: ast.Or, ast.Or: ast.And, ast.BitAnd: ast.BitOr, ast.BitOr: ast.BitAnd,
@@ -30,12 +37,20 @@ SECONDS = 240  # a change that makes the tests hang is noticed too
 
 
 class Mutant(NamedTuple):
-    """One wrong change: where, what, and the text of the module with it."""
+    """One wrong change: in which file, at which node of its tree, which of the node's changes; and for people, where and what."""
 
     file: str
+    node: int
+    change: int
     line: int
     what: str
-    text: str
+
+    def text(self) -> str:
+        """The module with the change in it."""
+        tree = ast.parse((ROOT / self.file).read_text(encoding="utf-8"))
+        changed = next(node for number, node in enumerate(ast.walk(tree)) if number == self.node)
+        list(changes_of(changed))[self.change][1](changed)
+        return ast.unparse(ast.fix_missing_locations(tree))
 
 
 def changes_of(node: ast.AST) -> Iterator[tuple[str, Callable[[ast.AST], None]]]:
@@ -70,38 +85,81 @@ def mutants() -> list[Mutant]:
 
 def mutants_of(file: Path) -> Iterator[Mutant]:
     """Every wrong change that can be made to a file."""
-    tree = ast.parse(file.read_text(encoding="utf-8"))
-    for number, node in enumerate(ast.walk(tree)):
+    for number, node in enumerate(ast.walk(ast.parse(file.read_text(encoding="utf-8")))):
         for place, (what, _) in enumerate(changes_of(node)):
-            changed = deepcopy(tree)
-            other = next(one for count, one in enumerate(ast.walk(changed)) if count == number)
-            list(changes_of(other))[place][1](other)
-            yield Mutant(str(file.relative_to(ROOT)), getattr(node, "lineno", 0), what, ast.unparse(ast.fix_missing_locations(changed)))
+            yield Mutant(str(file.relative_to(ROOT)), number, place, getattr(node, "lineno", 0), what)
 
 
 def tests_of(file: str) -> list[str]:
-    """The tests that know a module: by its name in their text, and the properties of every question."""
-    name = Path(file).stem
-    known = [str(test.relative_to(ROOT)) for part in ("published", "properties") for test in sorted((ROOT / "tests" / part).glob("test_*.py"))]
-    named = [test for test in known if name in (ROOT / test).read_text(encoding="utf-8") and not test.endswith(("test_page.py", "test_catalogue.py"))]
-    return [*named, "tests/answering", "tests/properties/test_catalogue.py"]
+    """The tests of sums and answers, those that name the module first; the page's own search through the tables would only repeat them."""
+    name, parts = Path(file).stem, ("published", "answering", "review", "properties")
+    every = [test for part in parts for test in sorted((ROOT / "tests" / part).glob("test_*.py")) if test.name != "test_page.py"]
+    return [str(test.relative_to(ROOT)) for test in sorted(every, key=lambda test: name not in test.read_text(encoding="utf-8"))]
 
 
-def is_noticed(mutant: Mutant, copy: Path) -> bool:
-    """Run the tests on the copy with the change in it."""
-    target = copy / mutant.file
-    sound = target.read_text(encoding="utf-8")
-    target.write_text(mutant.text, encoding="utf-8")
-    environment = {**os.environ, "PYTHONPATH": str(copy), "PYTHONDONTWRITEBYTECODE": "1"}
-    question = Path(mutant.file).stem if "catalogue" in mutant.file else ""
-    chosen = ["-k", f"({question} or not test_catalogue or promised) and not threads"] if question else ["-k", "not threads"]
+def chosen(file: str) -> str:
+    """Which of them: of the properties of every question, a question's own."""
+    return f"({Path(file).stem} or not test_catalogue or promised) and not threads" if "catalogue" in file else "not threads"
+
+
+def start(mutant: Mutant, copy: Path) -> int:
+    """Put the change into a copy, and run the tests there in a process of their own, which ends with 0 where none fails."""
+    (copy / mutant.file).write_text(mutant.text(), encoding="utf-8")
+    process = os.fork()
+    if process:
+        return process
     try:
-        command = [sys.executable, "-m", "pytest", "-x", "-p", "no:cacheprovider", "-p", "no:xdist", *chosen, *tests_of(mutant.file)]
-        return subprocess.run(command, cwd=copy, env=environment, capture_output=True, timeout=SECONDS, check=False).returncode != 0
-    except subprocess.TimeoutExpired:
-        return True
+        os.setsid()
+        os._exit(_tests_fail(mutant, copy))
     finally:
-        target.write_text(sound, encoding="utf-8")
+        os._exit(1)  # whatever happens, the child must not live on as its parent
+
+
+def _tests_fail(mutant: Mutant, copy: Path) -> int:
+    nowhere = os.open(os.devnull, os.O_RDWR)
+    for stream in (0, 1, 2):
+        os.dup2(nowhere, stream)
+    os.chdir(copy)
+    sys.path[0] = str(copy)
+    for name in [name for name in sys.modules if name.partition(".")[0] == "tests"]:
+        del sys.modules[name]
+    return int(pytest.main(["-x", "--assert=plain", "-p", "no:cacheprovider", "-p", "no:xdist", "-k", chosen(mutant.file), *tests_of(mutant.file)]))
+
+
+class Running(NamedTuple):
+    """A change that is being tried."""
+
+    mutant: Mutant
+    copy: Path
+    since: float
+
+
+def tried(drawn: list[Mutant], copies: list[Path], until: float) -> Iterator[tuple[Mutant, bool]]:
+    """Yield each change with whether it was noticed, as the processes end; none is begun when the time is over."""
+    waiting, free, running = list(reversed(drawn)), list(copies), dict[int, Running]()
+    while running or (waiting and time.monotonic() < until):
+        while free and waiting and time.monotonic() < until:
+            mutant, copy = waiting.pop(), free.pop()
+            running[start(mutant, copy)] = Running(mutant, copy, time.monotonic())
+        time.sleep(0.05)
+        for process, one in list(running.items()):
+            ended, status = os.waitpid(process, os.WNOHANG)
+            if not ended and time.monotonic() - one.since > SECONDS:
+                os.killpg(process, signal.SIGKILL)
+                ended, status = os.waitpid(process, 0)
+            if ended:
+                (one.copy / one.mutant.file).write_text((ROOT / one.mutant.file).read_text(encoding="utf-8"), encoding="utf-8")
+                free.append(running.pop(process).copy)
+                yield one.mutant, status != 0
+
+
+def copied(folder: Path) -> Path:
+    """Copy package and tests; what is compiled there is trusted by its contents, not by its date."""
+    for part in ("anchorcalc", "tests"):
+        shutil.copytree(ROOT / part, folder / part, ignore=shutil.ignore_patterns("__pycache__", "node_modules"))
+    shutil.copy(ROOT / "pyproject.toml", folder)
+    compileall.compile_dir(folder / "anchorcalc", quiet=1, invalidation_mode=PycInvalidationMode.CHECKED_HASH)
+    return folder
 
 
 def main(arguments: list[str]) -> int:
@@ -111,24 +169,20 @@ def main(arguments: list[str]) -> int:
     reader.add_argument("--seed", type=int, default=1)
     reader.add_argument("--minutes", type=float, default=30.0)
     reader.add_argument("--only", default="", help="part of the name of the modules to change")
+    reader.add_argument("--processes", type=int, default=2)
     given = reader.parse_args(arguments)
+    for name in LIBRARIES:
+        import_module(name)
     every = [mutant for mutant in mutants() if given.only in mutant.file]
     drawn = random.Random(given.seed).sample(every, min(given.mutants, len(every)))
-    until, noticed, unnoticed = time.monotonic() + 60.0 * given.minutes, 0, []
+    noticed, unnoticed = 0, 0
     with tempfile.TemporaryDirectory() as folder:
-        copy = Path(folder)
-        for part in ("anchorcalc", "tests"):
-            shutil.copytree(ROOT / part, copy / part, ignore=shutil.ignore_patterns("__pycache__", "node_modules"))
-        shutil.copy(ROOT / "pyproject.toml", copy)
-        for mutant in drawn:
-            if time.monotonic() > until:
-                break
-            if is_noticed(mutant, copy):
-                noticed += 1
-            else:
-                unnoticed.append(mutant)
+        copies = [copied(Path(folder) / str(number)) for number in range(given.processes)]
+        for mutant, seen in tried(drawn, copies, time.monotonic() + 60.0 * given.minutes):
+            noticed, unnoticed = noticed + seen, unnoticed + (not seen)
+            if not seen:
                 print(f"not noticed: {mutant.file}:{mutant.line} {mutant.what}", flush=True)
-    done = noticed + len(unnoticed)
+    done = noticed + unnoticed
     print(f"{noticed} of {done} noticed ({noticed / max(done, 1):.0%}), drawn from {len(every)} with seed {given.seed}")
     return 0
 
