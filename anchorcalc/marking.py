@@ -31,7 +31,12 @@ def mark_results(
         place = marks_reached(length=length, mark_interval=mark_interval)
     else:
         return {}
-    out = {"mark": place.mark, "past": place.past, "to_next": place.to_next, "stop_at": np.where(np.isnan(place.stop_length), np.nan, place.stop_at)}
+    out = {
+        "mark": place.mark,
+        "past": place.past,
+        "to_next": place.to_next + np.maximum(-length, 0.0),  # chain that is still to go out before the marks begin
+        "stop_at": np.where(np.isnan(place.stop_length), np.nan, place.stop_at),
+    }
     if height is not None:
         out["scope_there"] = (place.stop_length + before_marks) / height
     return out
