@@ -2,11 +2,10 @@
 
 from typing import Any
 
-import msgspec
 from litestar import Litestar
 
 from .front import Front
-from .options import Options
+from .options import options_from
 from .pages import page_handlers
 from .problems import EXCEPTION_HANDLERS
 from .routes import route_handlers
@@ -26,8 +25,13 @@ def create_app(**options: Any) -> Front:
     -------
     Front
         An ASGI application.
+
+    Raises
+    ------
+    InputError
+        With one fault for every option that is unknown or of the wrong kind.
     """
-    chosen = msgspec.convert(options, Options)
+    chosen = options_from(options)
     inner = Litestar(
         route_handlers=[*page_handlers(chosen), *widget_handlers(), *route_handlers(chosen)],
         exception_handlers=EXCEPTION_HANDLERS,

@@ -59,14 +59,16 @@ def ask_routes(options: Options) -> list[HTTPRouteHandler]:
         wish = wishes(request.scope)
         wanted(wish, picture=False)
         query = request.scope["query_string"]
-        known = remembered(name="ask", media=JSON, query=query) if wish.none_match else None
-        unchanged = not_modified(known, wish) if known is not None else None
-        if unchanged is not None:
-            return unchanged
+        if wish.none_match:
+            known = remembered(name="ask", media=JSON, query=query)
+            unchanged = not_modified(known, wish) if known is not None else None
+            if unchanged is not None:
+                return unchanged
         given = given_in_query(query)
         body = _encode(asked(given))
         tag = tag_of(body, keep=PRIVATE if _PLACE.search(_encode(given)) else PUBLIC)
-        remember(tag, name="ask", media=JSON, query=query)
+        if wish.none_match:
+            remember(tag, name="ask", media=JSON, query=query)
         return kept(body, tag, wish, media=JSON.encode())
 
     @route("/v1/ask", http_method="POST", status_code=200)

@@ -1,5 +1,6 @@
 """What stands before every route: request ids, limits, CORS, security headers, the access log and counts."""
 
+import gc
 import logging
 import re
 import sys
@@ -11,6 +12,7 @@ import msgspec
 from litestar.enums import ScopeType
 from litestar.types import ASGIApp, HTTPScope, Message
 
+import anchorcalc
 from anchorcalc.errors import Fault, fault
 
 from .counts import Counts
@@ -65,6 +67,8 @@ class Front:
     async def __call__(self, scope: Any, receive: Any, send: Any) -> None:
         """Answer a request; lifespan goes straight through. (Each framework types ASGI in its own way: any will do here.)"""
         if scope["type"] != ScopeType.HTTP:
+            if scope["type"] == "lifespan":
+                _settle()
             await self.inner(scope, receive, send)
             return
         origin, preflight, request_id, size, hosts = self._look(scope)
@@ -144,6 +148,13 @@ class Front:
             client = scope.get("client")
             line = Line(request_id.decode(), method, str(route), status, round(1000 * seconds, 3), client[0] if client else "")
             _access.info(msgspec.json.encode(line).decode())
+
+
+def _settle() -> None:
+    """Load what the first requests would load, and tell the collector that all of it stays: a long pass would hold up answers."""
+    anchorcalc.ask("How much rode in 4 m of water?")
+    gc.collect()
+    gc.freeze()
 
 
 def _refused(status: int, one: Fault, *more: Header) -> Reply:

@@ -1,8 +1,13 @@
 """What can be set: by arguments of `create_app`, or by environment variables for `anchorcalc_api.app`."""
 
 import os
+from collections.abc import Mapping
+from difflib import get_close_matches
+from typing import Any
 
 import msgspec
+
+from anchorcalc.errors import Fault, InputError, fault
 
 
 class Options(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=True):
@@ -24,6 +29,39 @@ class Options(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=T
     most_tables: int = 2  # tables answered at once, in each worker
 
 
+def options_from(given: Mapping[str, Any], *, strict: bool = True) -> Options:
+    """Return the options that are given, the usual ones for the rest; unless `strict`, texts stand for numbers and for yes and no.
+
+    Raises
+    ------
+    InputError
+        With one fault for every option that is unknown or of the wrong kind.
+    """
+    known = Options.__annotations__
+    faults = [_unknown(name, value) for name, value in given.items() if name not in known]
+    chosen: dict[str, Any] = {}
+    for name, value in given.items():
+        if name in known:
+            try:
+                chosen[name] = msgspec.convert(value, known[name], strict=strict)
+            except msgspec.ValidationError as error:
+                faults.append(fault(name, "wrong_kind", value, f"will not do as an option ({error})", _text_of(getattr(Options(), name))))
+    if faults:
+        raise InputError(faults)
+    return Options(**chosen)
+
+
+def _unknown(name: str, value: Any) -> Fault:
+    near = get_close_matches(name, Options.__struct_fields__, n=1, cutoff=0.55)
+    return fault(
+        name, "unknown_input", value, "is no option of the application", near[0] if near else "one of " + ", ".join(Options.__struct_fields__)
+    )
+
+
+def _text_of(value: Any) -> str:
+    return msgspec.json.encode(value).decode()
+
+
 def options_from_environment() -> Options:
     """Return the options that the environment sets, the usual ones for the rest."""
     given: dict[str, object] = {}
@@ -31,4 +69,4 @@ def options_from_environment() -> Options:
         text = os.environ.get(f"ANCHORCALC_{name.upper()}")
         if text is not None:
             given[name] = tuple(part.strip() for part in text.split(",") if part.strip()) if name == "cors_origins" else text
-    return msgspec.convert(given, Options, strict=False)
+    return options_from(given, strict=False)

@@ -4,8 +4,8 @@ from collections import OrderedDict
 from collections.abc import Callable, Iterable
 from functools import lru_cache
 from hashlib import blake2b
-from typing import NamedTuple
 
+import msgspec
 from litestar.enums import ScopeType
 from litestar.types import Receive, Scope, Send
 
@@ -37,7 +37,7 @@ class Reply:
         await send({"type": "http.response.body", "body": body, "more_body": False})
 
 
-class Tag(NamedTuple):
+class Tag(msgspec.Struct, frozen=True, gc=False):
     """The entity tag of an answer before its encoding, and how it may be kept."""
 
     text: bytes
@@ -53,7 +53,7 @@ def remembered(*, name: str, media: str, query: bytes) -> Tag | None:
 
 
 def remember(tag: Tag, *, name: str, media: str, query: bytes) -> None:
-    """Keep the tag of an answer, so that asking whether it is still good costs no second answer."""
+    """Keep the tag of an answer that a client asks after, so that its next time costs no answer."""
     if len(query) <= _LONGEST_REMEMBERED:
         if len(_remembered) >= _REMEMBERED:
             _remembered.popitem(last=False)

@@ -89,14 +89,16 @@ def _by_url(question: Question) -> Callable[[bytes, str, Wishes], ASGIApp]:
     places = tuple(one.name for one in question.inputs.values() if one.term.kind in (POSITION, FIXES))
 
     def by_url(query: bytes, media: str, wish: Wishes) -> ASGIApp:
-        known = remembered(name=name, media=media, query=query) if wish.none_match else None
-        unchanged = not_modified(known, wish) if known is not None else None
-        if unchanged is not None:
-            return unchanged
+        if wish.none_match:
+            known = remembered(name=name, media=media, query=query)
+            unchanged = not_modified(known, wish) if known is not None else None
+            if unchanged is not None:
+                return unchanged
         form, made = _FORMS[media], answered(question, given_in_query(query))
         body = form.write(made)
-        tag = tag_of(body, keep=PRIVATE if any(getattr(made.read, place) is not None for place in places) else PUBLIC)
-        remember(tag, name=name, media=media, query=query)
+        tag = tag_of(body, keep=PRIVATE if places and any(getattr(made.read, place) is not None for place in places) else PUBLIC)
+        if wish.none_match:
+            remember(tag, name=name, media=media, query=query)
         return kept(body, tag, wish, media=form.media, policy=form.policy)
 
     return by_url

@@ -47,6 +47,16 @@ def test_a_tag_is_known_without_having_been_asked_here_before() -> None:
     assert fresh.get(ROUTE, params={"depth": "7.31 m"}, headers={"If-None-Match": tag}).status_code == 304
 
 
+def test_asking_again_whether_an_answer_is_still_good_costs_no_answer(client: httpx.Client, monkeypatch: pytest.MonkeyPatch) -> None:
+    from anchorcalc_api import routes
+
+    tag = client.get(ROUTE, params={"depth": "7.32 m"}).headers["etag"]
+    asks = {"params": {"depth": "7.32 m"}, "headers": {"If-None-Match": tag}}
+    assert client.get(ROUTE, **asks).status_code == 304
+    monkeypatch.setattr(routes, "answered", None)
+    assert client.get(ROUTE, **asks).status_code == 304
+
+
 def test_where_a_position_is_given_only_the_client_keeps_the_answer(client: httpx.Client) -> None:
     assert client.get(ROUTE, params=QUERY).headers["cache-control"] == "public, max-age=3600"
     assert client.get("/v1/drag-check", params=CIRCLE).headers["cache-control"] == "private, max-age=3600"

@@ -7,6 +7,7 @@ from litestar.types import Receive, Scope, Send
 from starlette.applications import Starlette
 from starlette.routing import Mount
 
+import anchorcalc
 import anchorcalc_api
 from tests.api.server import client_of
 
@@ -53,9 +54,33 @@ def test_importing_the_package_starts_nothing() -> None:
         _ = anchorcalc_api.nothing
 
 
-def test_an_option_that_does_not_exist_is_refused() -> None:
-    with pytest.raises(ValueError, match="nonsense"):
-        anchorcalc_api.create_app(nonsense=True)
+def refused(**options: object) -> list[tuple[str, str, str]]:
+    with pytest.raises(anchorcalc.AnchorcalcError) as caught:
+        anchorcalc_api.create_app(**options)
+    return [(one.input, one.code, one.would_do) for one in caught.value.faults]
+
+
+def test_an_option_that_does_not_exist_is_refused_with_the_nearest() -> None:
+    assert refused(dox=False) == [("dox", "unknown_input", "docs")]
+    (only,) = refused(nonsense=True)
+    assert only[:2] == ("nonsense", "unknown_input")
+    assert "rate_per_minute" in only[2]
+
+
+def test_all_options_that_will_not_do_are_named_at_once() -> None:
+    assert refused(acces_log=True, docs="no", most_body=None) == [
+        ("acces_log", "unknown_input", "access_log"),
+        ("docs", "wrong_kind", "true"),
+        ("most_body", "wrong_kind", "65536"),
+    ]
+
+
+def test_an_environment_that_will_not_do_is_refused(monkeypatch: pytest.MonkeyPatch) -> None:
+    from anchorcalc_api.options import options_from_environment
+
+    monkeypatch.setenv("ANCHORCALC_MOST_BODY", "plenty")
+    with pytest.raises(anchorcalc.InputError, match="most_body: 'plenty' will not do"):
+        options_from_environment()
 
 
 def test_options_come_from_the_environment(monkeypatch: pytest.MonkeyPatch) -> None:
