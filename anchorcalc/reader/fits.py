@@ -47,12 +47,10 @@ _SHORT = frozenset(
 
 def is_size(mention: Mention) -> bool:
     """Say whether a quantity is as small as a diameter, and written like one."""
+    if mention.kind != "length":
+        return mention.kind == "number" and is_trade_fraction(mention)
     amount = mention.amount
-    if not isinstance(amount, Amount):
-        return False
-    if mention.kind == "length":
-        return amount.unit in ("mm", "in", "cm") and 0.0 < abs(amount.high) < 0.065
-    return is_trade_fraction(mention)
+    return isinstance(amount, Amount) and amount.unit in ("mm", "in", "cm") and 0.0 < abs(amount.high) < 0.065
 
 
 def is_trade_fraction(mention: Mention) -> bool:

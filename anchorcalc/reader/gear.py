@@ -6,18 +6,18 @@ import re
 from anchorcalc.reader.reading import Reading
 from anchorcalc.units.kinds import Amount
 
-_NO_CHAIN = re.compile(r"(?<= )(?:no chain|without (?:any )?chain|chainless)(?= )")
+_NO_CHAIN = re.compile(r" (?:no chain|without (?:any )?chain|chainless)(?= )")
 _NO_SPARE = re.compile(
-    r"(?<= )(?:no|without a|havent a|not a) (?:spare|second anchor|kedge|second one)(?= )"
-    r"|(?<= )(?:(?:one|single|only|<number>) anchor (?:only|aboard only)|(?:only one|only a single|just one|only <number>|just <number>) anchor)(?= )"
+    r" (?:no|without a|havent a|not a) (?:spare|second anchor|kedge|second one)(?= )"
+    r"| (?:(?:one|single|only|<number>) anchor (?:only|aboard only)|(?:only one|only a single|just one|only <number>|just <number>) anchor)(?= )"
 )
-_SPARE = re.compile(r"(?<= )(?:spare anchor|second anchor|kedge|(?:one|a) spare|spare aboard|another anchor aboard)(?= )")
+_SPARE = re.compile(r" (?:spare anchor|second anchor|kedge|(?:one|a) spare|spare aboard|another anchor aboard)(?= )")
 _FLAT = re.compile(
-    r"(?<= )(?:dead flat|pull flat|flat pull|horizontal pull|straight horizontal|pull is flat|level pull|pull dead level|pull horizontal)(?= )"
+    r" (?:dead flat|pull flat|flat pull|horizontal pull|straight horizontal|pull is flat|level pull|pull dead level|pull horizontal)(?= )"
 )
-_NO_LINE = re.compile(r"(?<= )(?:no rope|no line|no warp|no nylon|without (?:any )?rope)(?= )")
-_RIGHT_ANGLE = re.compile(r"(?<= )right angles?(?= )")
-_DRY = re.compile(r"(?<= )(?:no current|no stream|no tidal stream|slack water)(?= )")
+_NO_LINE = re.compile(r" (?:no rope|no line|no warp|no nylon|without (?:any )?rope)(?= )")
+_RIGHT_ANGLE = re.compile(r" right angles?(?= )")
+_DRY = re.compile(r" (?:no current|no stream|no tidal stream|slack water)(?= )")
 
 
 def settle_gear(reading: Reading) -> None:

@@ -128,7 +128,7 @@ def asks_something(line: str, weighed: list[Weighed]) -> bool:
 
 _NAMED, _SURELY = 10.0, 0.85
 _REQUEST = re.compile(
-    r"(?<= )(?:\?|look over|go over|go through|is that|is this|are we|for me|draw me|specify|is it|give my|working out|what|which|when|"
+    r" (?:\?|look over|go over|go through|is that|is this|are we|for me|draw me|specify|is it|give my|working out|what|which|when|"
     r"where|how|tell|give me|show|list|calculate|compute|work out|check|please|estimate|recommend|survey|inspect|rate|vet|convert|"
     r"wanted|needed|need|i want the|want to know|like to know|wonder|wondering|id know|i would know|anything wrong|someone|help|explain|"
     r"find|figure out)(?= )"
@@ -141,4 +141,4 @@ _FRAGMENT = re.compile(
     r"(?:[,;:.] |^ )(?:rode|scope|swing|load|mark plan|drag check|tackle check|longest|max|deepest|shallowest|true depth|real depth|"
     r"depth per mark|hold)(?= )"
 )
-_STATES = re.compile(r"(?<= )(?:i|we|is|are|have|has|was|were|lies|she|they|draws|my|our)(?= )")
+_STATES = re.compile(r" (?:i|we|is|are|have|has|was|were|lies|she|they|draws|my|our)(?= )")

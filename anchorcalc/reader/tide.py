@@ -11,19 +11,19 @@ from anchorcalc.vocabulary import TERMS
 # A tide that is on its way: the word for it, and within a few small words the word for where it goes.
 _SMALL = r"(?: (?:is|still|going|to|has|some|way|yet|a|bit|lot|in|here|now|will|be|keeps|on|its|it|the|and|fair|good|long|quite|also)){0,6}"
 _RISES = re.compile(
-    rf"(?<= )(?:tide|tides|flood|water|level|sea){_SMALL} (?:rising|making|make|makes|rise|rises|come|comes|coming in|coming up|coming|flooding"
+    rf" (?:tide|tides|flood|water|level|sea){_SMALL} (?:rising|making|make|makes|rise|rises|come|comes|coming in|coming up|coming|flooding"
     rf"|flood|fills?|filling)(?= )"
-    r"|(?<= )(?:(?:big|huge|massive|large) tides?|tides? (?:is |be |will |(?:going to ))*(?:big|huge|massive)|range of tide|tid(?:e|al) range"
+    r"| (?:(?:big|huge|massive|large) tides?|tides? (?:is |be |will |(?:going to ))*(?:big|huge|massive)|range of tide|tid(?:e|al) range"
     r"|some tide|tide on top|rise of tide"
     r"|young flood|rise of the tide)(?= )"
 )
 _FALLS = re.compile(
-    rf"(?<= )(?:tide|tides|ebb|water|level|sea){_SMALL} (?:falling|fall|falls|drop|drops|dropping|ebbing|ebbs?|running|go out|goes out|going out"
+    rf" (?:tide|tides|ebb|water|level|sea){_SMALL} (?:falling|fall|falls|drop|drops|dropping|ebbing|ebbs?|running|go out|goes out|going out"
     rf"|going down|go down|goes down|run|out|sinking)(?= )"
-    r"|(?<= )(?:fall of tide|fall of the tide|ebb to come)(?= )"
+    r"| (?:fall of tide|fall of the tide|ebb to come)(?= )"
 )
 _BOTH = re.compile(
-    r"(?<= )(?:tides? (?:\S+ ){0,2}?(?:coming and going|in and out|up and down|to and fro|ebbing and flooding|rising and falling)"
+    r" (?:tides? (?:\S+ ){0,2}?(?:coming and going|in and out|up and down|to and fro|ebbing and flooding|rising and falling)"
     r"|(?:at|it is|its) (?:neaps|springs)|(?:neap|spring) tides?)(?= )"
 )
 _NONE = (
