@@ -141,7 +141,8 @@ def _working(question: Question, admitted: Admitted, shown: SimpleNamespace, val
         elif derivation.working is not None:
             lines.append(derivation.working(shown))
     lines.extend(question.working(shown, values))
-    lines.extend(f"{name} was given as {admitted.taken[name].text}: the end that is worse for each result counts" for name in admitted.ranges)
+    for name in admitted.ranges:
+        lines.append(f"{name} was given as {admitted.taken[name].text}: the end that is worse for each result counts")
     return lines
 
 
@@ -170,12 +171,12 @@ def _not_aboard(question: Question, boat: Mapping[str, Any], found: Mapping[str,
 
 
 def _read(question: Question, admitted: Admitted, values: Mapping[str, Any]) -> dict[str, Read]:
-    origins = admitted.origins
-    return {
-        name: read_of(name=name, taken=one, origin=origins[name], value=values.get(name))
-        for name, one in admitted.taken.items()
-        if name in question.inputs
-    }
+    """Return what was read of the question's own inputs; of a range, the end that counts."""
+    origins, read = admitted.origins, {}
+    for name, one in admitted.taken.items():
+        if name in question.inputs:
+            read[name] = read_of(name=name, taken=one, origin=origins[name], value=values.get(name) if one.is_range else None)
+    return read
 
 
 def read_of(*, name: str, taken: Taken, origin: Origin, value: Any = None) -> Read:

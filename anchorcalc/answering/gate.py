@@ -55,12 +55,12 @@ def admit(
     admitted = _taken(question, (("asked", asked), ("before", before or {}), ("boat", boat or {})), faults)
     if boat or not question.inputs.keys() >= asked.keys():
         faults.extend(_unknown(question, asked, boat))
-    if question.one_of:
+    if not plan_of(question).alternatives.isdisjoint(admitted.taken):
         faults.extend(alternatives(question, admitted.taken, admitted.origins))
     said = units if units is not None or not boat else boat.get("units")
     admitted.system = settled_system(admitted.taken, admitted.origins, said, faults)
     _place(question, admitted, faults)
-    refused = {one.input for one in faults}
+    refused = {one.input for one in faults} if faults else set()
     fill(question, admitted, refused)
     for condition, one in shortfalls(question, admitted, refused):
         if somewhere(condition):

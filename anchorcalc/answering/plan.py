@@ -16,6 +16,7 @@ class Plan:
         self.asked: tuple[str, ...] = tuple(one.name for one in inputs if one.need == "asked")
         self.usual: tuple[tuple[str, Term], ...] = tuple((one.name, one.term) for one in inputs if one.need == "usual" and one.direct)
         self.own = frozenset(question.direct)
+        self.alternatives = frozenset(name for group in question.one_of for name in group)
         self.takes_no_range = question.takes_no_range
         self.answer, self.read = answer_class(question), read_class(question)
         known = {*question.inputs, *(name for one in question.derives for name in (one.gives, *one.takes))}
