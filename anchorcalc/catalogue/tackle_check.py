@@ -7,11 +7,14 @@ from collections.abc import Iterator
 from typing import Annotated, Any
 
 import msgspec
+import numpy as np
 
 from anchorcalc import cautions, sources
 from anchorcalc.declare import Asked, Derivation, Force, Length, Mass, May, Question, Shown, Size, Usual, Values, near, told, up, warn
 from anchorcalc.derive import EXTRAPOLATED_LOAD, usual_with
 from anchorcalc.findings import FINDINGS, Finding, Level
+from anchorcalc.physics.codes import CORAL, GRASS, ROCK
+from anchorcalc.physics.holding import has_holding_figure
 from anchorcalc.physics.next_size import chain_is_outside_table, line_is_outside_table
 from anchorcalc.physics.sizing import boat_is_outside_anchor_table
 from anchorcalc.tackle import asked_of_tackle, found_in_tackle
@@ -159,7 +162,10 @@ QUESTION = Question(
     cautions=(
         warn(cautions.BITTER_END),
         warn(cautions.SOUND_GEAR),
-        warn(cautions.WIDE_BAND, lambda *, anchor_mass, bottom: anchor_mass > 0.0),
+        warn(cautions.ROCK, lambda *, bottom: np.equal(bottom, ROCK)),
+        warn(cautions.CORAL, lambda *, bottom: np.equal(bottom, CORAL)),
+        warn(cautions.WEED, lambda *, bottom: np.equal(bottom, GRASS)),
+        warn(cautions.WIDE_BAND, lambda *, anchor_kind, anchor_mass, bottom, wind: has_holding_figure(bottom=bottom)),
         warn(cautions.STRONG_POINT_UNKNOWN),
         warn(cautions.SEAS_AND_SNATCH),
         warn(cautions.FOUL_BOTTOM),
