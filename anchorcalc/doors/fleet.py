@@ -18,6 +18,7 @@ try:
     from anchorcalc.doors.fleet_headings import Headings, headings_of
     from anchorcalc.doors.fleet_results import Results
     from anchorcalc.doors.fleet_rows import Plan
+    from anchorcalc.doors.fleet_signs import PLAIN_SIGNS, NumberSigns
 except ModuleNotFoundError as error:
     raise ModuleNotFoundError(f"tables need {error.name}; pip install 'anchorcalc[fleet]' would do", name=error.name) from error
 
@@ -80,7 +81,7 @@ def checked(asked: Question, table: Any, *, boat: Any, units: Any, threads: int)
     return whole.beside(answers_of(plan, whole, threads=threads))
 
 
-def plan_of(question: Question, columns: Any, *, boat: Any, units: Any, strict: bool = False, comma: bool = False) -> Plan:
+def plan_of(question: Question, columns: Any, *, boat: Any, units: Any, strict: bool = False, signs: NumberSigns = PLAIN_SIGNS) -> Plan:
     """Return what is settled before the first row; near misses of an input are warned of, or refused where `strict`."""
     boat = checked_boat(boat) or {}
     unknown = [unknown_name(name=name, known=tuple(TERMS), where="of a boat", given=boat[name]) for name in boat if name not in (*TERMS, "name")]
@@ -91,7 +92,7 @@ def plan_of(question: Question, columns: Any, *, boat: Any, units: Any, strict: 
         raise TableError(headings.near_misses)
     for one in headings.near_misses:
         warnings.warn(f"{one}; as it is, the column is passed through unread", stacklevel=4)
-    return Plan(question, headings, boat=boat, units=units, comma=comma)
+    return Plan(question, headings, boat=boat, units=units, signs=signs)
 
 
 def answers_of(plan: Plan, table: Table, *, threads: int) -> list[Results]:

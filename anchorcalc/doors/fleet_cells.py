@@ -11,7 +11,8 @@ import pyarrow as pa
 import pyarrow.compute as pc
 
 from anchorcalc.answering.taking import Taken, bounded, take
-from anchorcalc.errors import Fault, fault
+from anchorcalc.doors.fleet_signs import PLAIN_SIGNS, NumberSigns
+from anchorcalc.errors import Fault, cut, fault
 from anchorcalc.units.clock import Clock
 from anchorcalc.units.kinds import CLOCK, FIXES, FLAG, LENGTHS, POSITION, RATIO, SLOPE, WORD, Unit
 from anchorcalc.vocabulary.term import Term
@@ -24,7 +25,6 @@ _UNKNOWN = object()
 _REMEMBERED = 50_000  # texts of a column
 _PLAIN_NUMBER = r"^[+-]?(\d+|\d+\.\d+|\.\d+)$"
 _BARE_RANGE = re.compile(r"\s*[\d.,]+\s*(?:to|or|and)\s*[\d.,]+\s*\Z", re.I)  # alone it might be a ratio
-_DECIMAL_COMMA = re.compile(r"(?<=\d),(?=\d)")
 
 
 class Cells(msgspec.Struct, kw_only=True):
@@ -52,11 +52,11 @@ def cell_of(column: int | Column, row: int) -> int:
 
 
 class Reader:
-    """Reads the column of one input: `unit` is the heading's; `comma` says that numbers are written with a decimal comma."""
+    """Reads the column of one input: `unit` is the heading's; `signs` say how numbers are written."""
 
-    def __init__(self, term: Term, *, unit: Unit | None, comma: bool = False) -> None:
+    def __init__(self, term: Term, *, unit: Unit | None, signs: NumberSigns = PLAIN_SIGNS) -> None:
         self.term, self.unit = term, unit
-        self.comma = comma and term.kind not in (*_LISTS, WORD, FLAG, CLOCK)
+        self.signs = PLAIN_SIGNS if term.kind in (*_LISTS, WORD, FLAG, CLOCK) else signs
         self.plain_numbers = (unit is not None and term.kind is not LENGTHS) or term.kind in (RATIO, SLOPE)
         self._remembered: dict[Any, Taken | Fault | None] = {}
 
@@ -154,8 +154,7 @@ class Reader:
             return found
 
         if self.plain_numbers:
-            bare = pc.replace_substring(values, ",", ".") if self.comma else values
-            bare = pc.if_else(pc.equal(bare, ""), None, bare)
+            bare = self.signs.all_pointed(values)
             if not pc.any(pc.ends_with(bare, ".")).as_py():
                 try:
                     numbers = bare.cast(pa.float64())
@@ -190,14 +189,21 @@ class Reader:
         known = self._remembered.get(text, _UNKNOWN)
         if known is not _UNKNOWN:
             return known  # type: ignore[return-value]
-        said = _DECIMAL_COMMA.sub(".", text) if self.comma else text
-        found = take(term=self.term, raw=said) if said.strip() else None
-        if isinstance(found, Fault) and self.unit is not None and (found.code == "bare_number" or _BARE_RANGE.match(said)):
-            found = take(term=self.term, raw=f"{said} {self.unit.symbol}")
+        found = self._text(text) if text.strip() else None
         if len(self._remembered) >= _REMEMBERED:
             self._remembered.clear()
         self._remembered[text] = found
         return found
+
+    def _text(self, text: str) -> Taken | Fault:
+        unclear = self.signs.fault(self.term.name, text)
+        if unclear is not None:
+            return unclear
+        said = self.signs.pointed(text)
+        found = take(term=self.term, raw=said)
+        if isinstance(found, Fault) and self.unit is not None and (found.code == "bare_number" or _BARE_RANGE.match(said)):
+            found = take(term=self.term, raw=f"{said} {self.unit.symbol}")
+        return msgspec.structs.replace(found, given=cut(text)) if said != text and isinstance(found, Fault) else found
 
     # --- anything -------------------------------------------------------------------------------------------------------------------
 

@@ -5,7 +5,7 @@ import sys
 import tempfile
 import warnings
 from collections.abc import Callable, Iterator, Mapping
-from contextlib import contextmanager
+from contextlib import closing, contextmanager
 from pathlib import Path
 from typing import Any, BinaryIO
 
@@ -30,16 +30,14 @@ def run_files(*, question: str, source: str, target: str, boat: Mapping[str, Any
     tally = Tally()
     try:
         with warnings.catch_warnings(), _opened(source) as stream, _written(target, source=stream) as file:
-            warnings.showwarning = _warned
+            warnings.showwarning = _warned(set())
             warnings.simplefilter("always")
             read = _source(stream, source, target)
-            sink = _sink(file, _format(target) or _format_of(read), read)
-            with _progress(source, stream) as show:
+            with closing(_sink(file, _format(target) or _format_of(read), read)) as sink, _progress(source, stream) as show:
                 for batch, results in answered(asked, read, boat=boat, units=units, strict=strict, to_json=isinstance(sink, JsonSink)):
                     sink.write(batch, results=len(results.named()))
                     tally.add(results)
                     show(results.rows)
-            sink.close()
     except KeyboardInterrupt:
         print("interrupted: nothing was written", file=sys.stderr)
         return INTERRUPTED
@@ -50,8 +48,15 @@ def run_files(*, question: str, source: str, target: str, boat: Mapping[str, Any
     return SOME_PROBLEM if tally.refused else 0
 
 
-def _warned(message: Any, *_: Any, **__: Any) -> None:
-    print(f"warning: {message}", file=sys.stderr)
+def _warned(said: set[str]) -> Callable[..., None]:
+    """Return what says a warning once, however many rows deserve it."""
+
+    def warned(message: Any, *_: Any, **__: Any) -> None:
+        if str(message) not in said:
+            said.add(str(message))
+            print(f"warning: {message}", file=sys.stderr)
+
+    return warned
 
 
 # --- files --------------------------------------------------------------------------------------------------------------------------

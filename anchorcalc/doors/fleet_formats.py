@@ -8,18 +8,21 @@ import pyarrow as pa
 from pyarrow import parquet
 
 from anchorcalc.doors.fleet_csv import Stream
+from anchorcalc.doors.fleet_dialect import UTF_8_MARK
+from anchorcalc.doors.fleet_signs import PLAIN_SIGNS
 from anchorcalc.errors import FileError, fault
 
 PARQUET_ROWS = 131_072
 JSON_ROWS = 16_384
 FIRST_LINES = 100  # whose names are the columns
 LINE_AT_MOST = 1 << 20  # bytes of one line of JSON
+_AN_OBJECT_A_LINE = '{"depth": "12 ft"}, an object a line'
 
 
 class ParquetSource:
     """A Parquet file, read row group by row group."""
 
-    comma = False
+    signs = PLAIN_SIGNS
     dialect = None
 
     def __init__(self, file: Any, *, where: str) -> None:
@@ -63,7 +66,7 @@ class ParquetSink:
 class ArrowSource:
     """An Arrow stream, read batch by batch."""
 
-    comma = False
+    signs = PLAIN_SIGNS
     dialect = None
 
     def __init__(self, file: Any, *, where: str) -> None:
@@ -110,13 +113,19 @@ class ArrowSink:
 class JsonSource:
     """JSON lines: an object a line, terms and values."""
 
-    comma = False
+    signs = PLAIN_SIGNS
     dialect = None
 
     def __init__(self, stream: Stream, *, where: str) -> None:
         self.where, self._stream = where, stream
-        head = stream.look(lines=FIRST_LINES)
+        stream.look(lines=FIRST_LINES)
+        stream.pass_over(UTF_8_MARK)
+        head = stream.head
         lines = head.split(b"\n") if head.count(b"\n") < FIRST_LINES and not stream.more else head.split(b"\n")[:-1]
+        if not lines:
+            raise self._line_too_long()
+        if not head.strip():
+            raise FileError([fault("table", "unreadable", where, "is empty", _AN_OBJECT_A_LINE)])
         self.columns = list(dict.fromkeys(name for rows in self.batches_of(lines, JSON_ROWS) for row in rows for name in row))
 
     def batches(self) -> Iterator[list[dict[str, Any]]]:
@@ -132,9 +141,9 @@ class JsonSource:
                 continue
             try:
                 rows.append(decoder.decode(line))
-            except msgspec.MsgspecError as error:
+            except (msgspec.MsgspecError, UnicodeError, RecursionError) as error:
                 why = f"has a line that is no JSON object (line {number}: {error})"
-                raise FileError([fault("table", "unreadable", self.where, why, '{"depth": "12 ft"}, an object a line')]) from error
+                raise FileError([fault("table", "unreadable", self.where, why, _AN_OBJECT_A_LINE)]) from error
             if len(rows) >= most:
                 yield rows
                 rows = []
@@ -147,8 +156,11 @@ class JsonSource:
             *lines, rest = (rest + part).split(b"\n")
             yield from lines
             if len(rest) > LINE_AT_MOST:
-                raise FileError([fault("table", "too_long", self.where, "has a line of more than 1 MB", "an object a line")])
+                raise self._line_too_long()
         yield rest
+
+    def _line_too_long(self) -> FileError:
+        return FileError([fault("table", "too_long", self.where, "has a line of more than 1 MB", _AN_OBJECT_A_LINE)])
 
 
 class JsonSink:
@@ -157,10 +169,9 @@ class JsonSink:
     def __init__(self, file: Any) -> None:
         self.file = file
 
-    def write(self, batch: Any, *, results: int) -> None:
-        """Write rows, or a record batch; of the answer's columns what is not there is left out."""
-        rows = batch if isinstance(batch, list) else _rows(batch, results)
-        self.file.write(msgspec.json.Encoder(enc_hook=str).encode_lines(rows))
+    def write(self, batch: list[dict[str, Any]], *, results: int) -> None:
+        """Write rows."""
+        self.file.write(msgspec.json.Encoder(enc_hook=str).encode_lines(batch))
 
     def close(self) -> None:
         """Nothing is left to write."""
@@ -169,7 +180,7 @@ class JsonSink:
 class JsonArraySource:
     """A JSON array of objects, which is read whole."""
 
-    comma = False
+    signs = PLAIN_SIGNS
     dialect = None
 
     def __init__(self, text: bytes, *, where: str) -> None:
@@ -201,12 +212,6 @@ class JsonArraySink:
     def close(self) -> None:
         """Close the array."""
         self.file.write(b"[]" if self._before == b"[" else b"]")
-
-
-def _rows(batch: Any, results: int) -> list[dict[str, Any]]:
-    names = batch.schema.names
-    own, added = names[: len(names) - results], set(names[len(names) - results :])
-    return [{name: value for name, value in row.items() if name not in added or value is not None} for row in batch.to_pylist()] if own else []
 
 
 def as_texts(rows: list[dict[str, Any]], columns: list[str], *, where: str) -> Any:

@@ -1,7 +1,7 @@
 """The headings of a table: which columns are inputs and in what unit, and what the columns of results are called."""
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 import msgspec
@@ -36,7 +36,7 @@ class Headings(msgspec.Struct, frozen=True, kw_only=True):
     near_misses: tuple[Fault, ...]
 
 
-def headings_of(question: Question, columns: Iterable[Any], *, units: Any, boat: Mapping[str, Any]) -> Headings:
+def headings_of(question: Question, columns: Sequence[Any], *, units: Any, boat: Mapping[str, Any]) -> Headings:
     """Return what the headings of a table say.
 
     Raises
@@ -64,15 +64,17 @@ def headings_of(question: Question, columns: Iterable[Any], *, units: Any, boat:
             found[name] = Heading(column=column, unit=unit)
     near = [one for column, name in strangers for one in near_miss(question, column, name=name, found=found)]
     if not found and not faults:
-        faults += [fault("table", "missing", None, f"has no column that is an input of {question.name}", _wanted(question)), *near]
+        faults += [_none_found(question, columns), *near]
     if faults:
         raise TableError(faults)
     return _named(question, found, near, given, units=units, boat=boat)
 
 
-def _wanted(question: Question) -> str:
+def _none_found(question: Question, columns: Sequence[Any]) -> Fault:
     names = [f"{name} [{one.term.kind.metric}]" if one.term.kind.has_unit else name for name, one in question.inputs.items()]
-    return f"columns such as {', '.join(names[:4])}"
+    why = f"has no column that is an input of {question.name}"
+    said = ", ".join(map(str, columns))
+    return fault("table", "missing", said or None, f"are its headings: it {why}" if said else why, f"columns such as {', '.join(names[:4])}")
 
 
 def _unit_said(name: str, column: str, said: str | None) -> Unit | Fault | None:

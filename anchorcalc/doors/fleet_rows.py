@@ -27,6 +27,7 @@ from anchorcalc.declare import Question
 from anchorcalc.doors.fleet_cells import ABSENT, FAULTY, FORMS, RANGED, Cells, Column, Reader, cell_of, clock_like
 from anchorcalc.doors.fleet_headings import Headings
 from anchorcalc.doors.fleet_results import Results
+from anchorcalc.doors.fleet_signs import PLAIN_SIGNS, NumberSigns
 from anchorcalc.errors import Fault, cut
 from anchorcalc.units.kinds import CLOCK
 from anchorcalc.units.quantity import Origin
@@ -39,10 +40,10 @@ NO_FAULTS: Mapping[int, Fault] = {}
 class Plan:
     """All that is settled before the first row: the question, the headings, the boat under all rows, and a reader for each column."""
 
-    def __init__(self, question: Question, headings: Headings, *, boat: Mapping[str, Any], units: Any, comma: bool = False) -> None:
+    def __init__(self, question: Question, headings: Headings, *, boat: Mapping[str, Any], units: Any, signs: NumberSigns = PLAIN_SIGNS) -> None:
         self.question, self.headings = question, headings
         self.units = units if units is not None else boat.get("units")
-        self.readers = {name: Reader(TERMS[name], unit=heading.unit, comma=comma) for name, heading in headings.inputs.items()}
+        self.readers = {name: Reader(TERMS[name], unit=heading.unit, signs=signs) for name, heading in headings.inputs.items()}
         self.boat = {name: take(term=one.term, raw=boat[name]) for name, one in question.inputs.items() if boat.get(name) is not None}
 
     def answers(self, columns: Mapping[str, Any], rows: int, faults: Mapping[int, Fault] = NO_FAULTS) -> Results:

@@ -16,7 +16,7 @@ from anchorcalc.doors.fleet_frames import arrow, joined
 from anchorcalc.doors.fleet_results import Results
 from anchorcalc.doors.fleet_rows import Plan
 from anchorcalc.doors.fleet_uneven import Mended
-from anchorcalc.errors import Fault
+from anchorcalc.errors import Fault, TableError, fault
 
 Source = CsvSource | ParquetSource | JsonSource | JsonArraySource | ArrowSource
 
@@ -44,17 +44,19 @@ class Tally:
 def answered(
     question: Question, read: Source, *, boat: Any, units: Any, strict: bool, to_json: bool, threads: int = THREADS
 ) -> Iterator[tuple[Any, Results]]:
-    """Yield the rows of a source with their answers: objects where both are JSON, else record batches.
+    """Yield the rows of a source with their answers: objects where they go into JSON, else record batches.
 
     The headings are checked before the first batch. A source without rows gives one batch without rows.
     """
-    plans = {tuple(read.columns): plan_of(question, read.columns, boat=boat, units=units, strict=strict, comma=read.comma)}
+    plans = {tuple(read.columns): plan_of(question, read.columns, boat=boat, units=units, strict=strict, signs=read.signs)}
+    if to_json:
+        _distinct(read)
 
     def one(batch: Any) -> tuple[Any, Results]:
         batch, faults = batch if isinstance(batch, Mended) else (batch, {})
         columns = _columns(batch, read)
         if columns not in plans:  # objects of a JSON file need not have the same names
-            plans[columns] = plan_of(question, columns, boat=boat, units=units, strict=strict, comma=read.comma)
+            plans[columns] = plan_of(question, columns, boat=boat, units=units, strict=strict, signs=read.signs)
         return _answered(plans[columns], batch, columns, read, to_json, faults)
 
     under_way: deque[Future[tuple[Any, Results]]] = deque()
@@ -72,7 +74,16 @@ def answered(
 
 
 def _columns(batch: Any, read: Source) -> tuple[str, ...]:
-    return tuple(dict.fromkeys(name for row in batch for name in row)) if isinstance(batch, list) and batch else tuple(read.columns)
+    """Return the names in a batch: those of the first rows, and what other names its own rows have."""
+    return tuple(dict.fromkeys([*read.columns, *(name for row in batch for name in row)])) if isinstance(batch, list) else tuple(read.columns)
+
+
+def _distinct(read: Source) -> None:
+    """Refuse columns of one name, which an object cannot hold."""
+    twice = next((name for name, count in Counter(read.columns).items() if count > 1), None)
+    if twice is not None:
+        why = "is the name of two columns, which JSON cannot hold"
+        raise TableError([fault("table", "given_twice", twice or "a blank heading", why, "another name for one of them")])
 
 
 def _answered(plan: Plan, batch: Any, columns: tuple[str, ...], read: Source, to_json: bool, faults: Mapping[int, Fault]) -> tuple[Any, Results]:
@@ -86,6 +97,8 @@ def _answered(plan: Plan, batch: Any, columns: tuple[str, ...], read: Source, to
     else:
         places = {name: columns.index(one.column) for name, one in plan.headings.inputs.items()}
         results = plan.answers({name: batch.column(place) for name, place in places.items()}, batch.num_rows, faults)
+        if to_json:
+            return _rows_with(batch.to_pylist(), results), results
     added = {name: arrow(parts).chunk(0) for name, parts in joined([results]).items()}
     fields = [*batch.schema, *(pa.field(name, column.type) for name, column in added.items())]
     return pa.RecordBatch.from_arrays([*batch.columns, *added.values()], schema=pa.schema(fields, batch.schema.metadata)), results

@@ -57,8 +57,10 @@ class Uneven:
 
     def _fault(self, cells: list[str]) -> Fault:
         headings = len(self.columns)
-        beyond, needed = self.delimiter.join(cells[headings:]), f"{headings} cell{'s' if headings != 1 else ''} or fewer"
-        return fault("table", "unreadable", beyond, f"stands beyond the last heading ({len(cells)} cells, {headings} headings)", needed)
+        beyond, plural = self.delimiter.join(cells[headings:]), "s" if headings != 1 else ""
+        stands = "stands" if any(cells[headings:]) else "has an empty cell"
+        why = f"{stands} beyond the last heading ({len(cells)} cells, {headings} heading{plural})"
+        return fault("table", "unreadable", beyond if any(cells[headings:]) else None, why, f"{headings} cell{plural} or fewer")
 
 
 def _put_back(batch: Any, places: list[int], rows: list[list[str]]) -> Any:

@@ -27,7 +27,7 @@ LAST_PLACES = 4.0  # units in the last place by which a sum may differ
 def test_every_row_is_answered_as_its_single_call(name: str, units: str | None) -> None:
     asked = question(name)
     made = Made(asked, rows=ROWS if units is None else 200, rng=random.Random(zlib.crc32(f"{name} {units}".encode())))
-    headings = headings_of(asked, made.table, units=units, boat={})
+    headings = headings_of(asked, list(made.table), units=units, boat={})
     got = check_table(name, made.table, units=units)
     answered = 0
     for row, single in enumerate(made.singles):

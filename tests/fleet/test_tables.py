@@ -236,7 +236,7 @@ def test_headings_that_only_come_near_are_named_where_nothing_else_is_an_input()
     with pytest.raises(TableError) as refused:
         check_table("rode_to_let_out", {"Depth [m]": [4.0], "depth (ft)": [4.0], "boat": ["Skarv"]})
     first, *near = (str(one) for one in refused.value.faults)
-    assert first.startswith("table: has no column that is an input of rode_to_let_out; columns such as depth [m], ")
+    assert first.startswith("table: 'Depth [m], depth (ft), boat' are its headings: it has no column that is an input of rode_to_let_out; ")
     assert near == [
         f"table: {one!r} is no input of rode_to_let_out, though it looks like one; depth [{one[7:-1]}] would do"
         for one in ("Depth [m]", "depth (ft)")
