@@ -11,8 +11,9 @@ from anchorcalc.reader.between import ALL_TERMS, BETWEEN
 from anchorcalc.reader.fits import as_given, clock_said, with_unit
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.neighbour import others_quantities
+from anchorcalc.reader.role import Role
 from anchorcalc.reader.sentence import Sentence
-from anchorcalc.reader.slots import Role, roles
+from anchorcalc.reader.standing import standing
 from anchorcalc.units.kinds import UNIT, Amount
 from anchorcalc.vocabulary import TERMS
 
@@ -97,7 +98,7 @@ def take_quantities(reading: Reading, *, without: set[int]) -> None:
     """Put what the quantities of a text say into a reading, those left out that were taken before."""
     sentence, question = reading.sentence, reading.question
     takes, parts = frozenset(question.inputs), taken_by(question, sentence.line)
-    found = gusts(roles(tokens=sentence.tokens, takes=parts, without=frozenset(without)), sentence)
+    found = gusts(standing(tokens=sentence.tokens, takes=parts, question=question.name, without=frozenset(without)), sentence)
     found = _products(_no_aliases(found), takes)
     found = _ratios(found, takes)
     _parts_of_rode(reading, found, takes)

@@ -1,15 +1,16 @@
 """Which quantity stands for which term: from the words beside it, all quantities of a text together."""
 
-import itertools
 from functools import cache, lru_cache
 from operator import attrgetter
 from typing import NamedTuple
 
 from anchorcalc.reader.between import ALL_TERMS
-from anchorcalc.reader.fits import Fit, fit, is_size
+from anchorcalc.reader.fits import fit, is_size
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.patterns import table
+from anchorcalc.reader.role import Role
 from anchorcalc.reader.sentence import Token
+from anchorcalc.reader.together import best_path
 from anchorcalc.reader.words import FILLERS, PARTING, STOPS
 from anchorcalc.units.kinds import RATIO
 
@@ -27,18 +28,6 @@ class Spoken(NamedTuple):
     end: int
     behind: tuple[tuple[str, float], ...]  # terms of a quantity behind the phrase
     before: tuple[tuple[str, float], ...]
-
-
-class Role(NamedTuple):
-    """A quantity and the term that it was taken for, None where no word says."""
-
-    mention: Mention
-    at: int
-    term: str | None
-    score: float
-    fit: Fit = "never"
-    cue: tuple[int, int] = (-1, -1)
-    alias: str = ""
 
 
 Reached = tuple[str, float, float, tuple[int, int]]  # the term that a phrase makes of a quantity, how strongly, how far off it stands, and where
@@ -272,7 +261,12 @@ def roles(*, tokens: tuple[Token, ...], takes: frozenset[str], without: frozense
         for at, mention, reached in _around(tokens)
         if at not in without
     ]
-    return _best_path(states)
+    return best_path(states)
+
+
+def cued(tokens: tuple[Token, ...], takes: frozenset[str]) -> dict[int, list[Role]]:
+    """Return what the cue tables make of every quantity, by its place, the strongest first."""
+    return {at: candidates(tokens=tokens, at=at, reached=reached, takes=takes) for at, _, reached in _around(tokens)}
 
 
 @lru_cache(maxsize=1)  # which question it is and what fills it go by the same words
@@ -284,43 +278,3 @@ def _around(tokens: tuple[Token, ...]) -> list[tuple[int, Mention, list[Reached]
         starts.setdefault(one.start, []).append(one)
         ends.setdefault(one.end, []).append(one)
     return [(at, token.mention, _reached(tokens, at, starts=starts, ends=ends)) for at, token in enumerate(tokens) if token.mention is not None]
-
-
-def _best_path(states: list[list[Role]]) -> list[Role]:
-    if not states:
-        return []
-    totals = [one.score for one in states[0]]
-    came: list[list[int]] = []
-    for before, now in itertools.pairwise(states):
-        back, sums = [], []
-        apart = _apart(before[0].mention, now[0].mention)
-        for role in now:
-            if apart or role.term is None:
-                options = [total + role.score for total in totals]
-            else:
-                options = [total + role.score - _clash(earlier, role) for total, earlier in zip(totals, before, strict=True)]
-            best = max(options)
-            back.append(options.index(best))
-            sums.append(best)
-        came.append(back)
-        totals = sums
-    place = totals.index(max(totals))
-    chosen = [states[-1][place]]
-    for back, earlier in zip(reversed(came), reversed(states[:-1]), strict=True):
-        place = back[place]
-        chosen.append(earlier[place])
-    return chosen[::-1]
-
-
-def _apart(one: Mention, other: Mention) -> bool:
-    """Say whether two neighbours may lean on one phrase: items of a list, a time and something else, a size and a length."""
-    return 0 <= one.group == other.group or "clock" in (one.kind, other.kind) or is_size(one) != is_size(other)
-
-
-def _clash(one: Role, other: Role) -> float:
-    """Return what it costs that two neighbours lean on one phrase, or stand for one term with two values."""
-    if one.term is None or other.term is None:
-        return 0.0
-    shared = one.cue[0] < other.cue[1] and other.cue[0] < one.cue[1]
-    same = one.term == other.term and one.mention.amount != other.mention.amount
-    return (max(one.score, other.score) + 1.0 if shared else 0.0) + (1.5 if same else 0.0)

@@ -3,27 +3,19 @@
 `tests/reading/counting.py` fits the weights (multinomial logistic regression) and writes them beside this file; here they are only added up.
 """
 
-import math
-import struct
 from collections import Counter
-from collections.abc import Mapping, Sequence
-from functools import cache
-from importlib.resources import files
+from collections.abc import Sequence
 from itertools import pairwise
-from typing import NamedTuple
 
-import msgspec
-
+from anchorcalc.reader.counted import SCALE, Sign, counted
 from anchorcalc.reader.fits import is_size
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.slots import roles
 from anchorcalc.vocabulary import TERMS
 
 NOTHING_ASKED = "cannot"  # the answer beside the questions: nothing here that could be reckoned
-SCALE = 100.0  # weights are written, and summed, in hundredths
 _SIGNS = frozenset('.,;:!()-–~=/&+×<>"|\n')
 _MANY = 4
-Sign = str | tuple[str, str]
 
 
 def telling(tokens: Sequence[Token]) -> set[str]:
@@ -48,38 +40,9 @@ def _word(token: Token) -> str:
     return "<size>" if token.mention is not None and is_size(token.mention) else token.word
 
 
-class Weights(NamedTuple):
-    """The table: the questions, and by every sign that is known its weights for all of them, in hundredths, side by side in one whole number."""
-
-    questions: tuple[str, ...]
-    start: int
-    by_sign: Mapping[Sign, int]
-    lanes: struct.Struct
-
-
-@cache
-def weights() -> Weights:
-    """Return the weights as they stand in the file beside this one."""
-    held = msgspec.json.decode(files("anchorcalc.reader").joinpath("telling", "counted.json").read_bytes(), type=dict[str, dict[str, int]])
-    packed: dict[Sign, int] = {}
-    for lane, by_sign in enumerate(held.values()):
-        for sign, weight in by_sign.items():
-            packed[sign] = packed.get(sign, 0) + (weight << _LANE * lane)
-    start = packed[""] + sum(_NOUGHT << _LANE * lane for lane in range(len(held)))
-    packed |= {(pair[0], pair[1]): weight for sign, weight in packed.items() if isinstance(sign, str) and len(pair := sign.split(" ")) == 2}
-    return Weights(tuple(held), start, packed, struct.Struct(f"<{len(held)}I"))
-
-
-_LANE, _NOUGHT = 32, 1 << 31  # bits for each question, and what stands for no weight, so that every sum is positive
-
-
 def told(tokens: Sequence[Token]) -> dict[str, float]:
     """Return the logarithm of the share that each question has in what a text may ask, and `NOTHING_ASKED` among them."""
-    questions, start, by_sign, lanes = weights()
-    get = by_sign.get
-    total = sum([weight for sign in _signs(tokens) if (weight := get(sign)) is not None], start)
-    sums = lanes.unpack(total.to_bytes(lanes.size, "little"))
-    most = max(sums)
-    logs = [(one - most) / SCALE for one in sums]
-    whole = math.log(sum(map(math.exp, logs)))
-    return {name: log - whole for name, log in zip(questions, logs, strict=True)}
+    return counted("counted").logs(_signs(tokens))
+
+
+__all__ = ["NOTHING_ASKED", "SCALE", "telling", "told"]

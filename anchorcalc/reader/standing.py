@@ -1,0 +1,64 @@
+"""What each quantity of a text stands for: the cue tables and the weights counted in the corpus, taken together."""
+
+import math
+
+from anchorcalc.reader.between import ALL_TERMS
+from anchorcalc.reader.fits import fit
+from anchorcalc.reader.likely import KINDS, NO_INPUT, Cue, likely
+from anchorcalc.reader.role import Role
+from anchorcalc.reader.sentence import Token
+from anchorcalc.reader.slots import cued, roles
+from anchorcalc.reader.together import best_path
+
+_UNLIKELY, _BY_RULE = -5.0, 0.2  # the logarithm of a share that is not looked at; how much a point of the cue tables adds to a logarithm
+_FAR_BEHIND = 0.7  # so far behind (in logarithm) a term is not taken, however well it goes with the others: two values for one term are asked back
+_TOLD, _NO_DOUBT = 4.0, math.log(0.97)  # a cue that is not passed over, unless the quantity is no input beyond doubt
+_SURE = 7.0  # the score of a role that no cue names
+
+
+def standing(*, tokens: tuple[Token, ...], takes: frozenset[str], question: str, without: frozenset[int] = frozenset()) -> list[Role]:
+    """Return every quantity of a text with the term it stands for in a question, so that all together are likeliest."""
+    by_rule = roles(tokens=tokens, takes=takes, without=without)
+    known = cued(tokens, takes)
+    states = [_options(role, known[role.at], tokens=tokens, takes=takes, question=question) for role in by_rule]
+    return [_settled(*each, takes) for each in zip(by_rule, best_path(states), states, (known[role.at] for role in by_rule), strict=True)]
+
+
+def cues_of(known: list[Role], takes: frozenset[str]) -> list[Cue]:
+    """Return what the cue tables make of a quantity as the weights know it."""
+    return [(one.term, one.score, one.fit, one.term in takes) for one in known]
+
+
+def _options(role: Role, known: list[Role], *, tokens: tuple[Token, ...], takes: frozenset[str], question: str) -> list[Role]:
+    """Return what a quantity can be, each scored by the logarithm of its share."""
+    mention = role.mention
+    if mention.kind not in KINDS or mention.group >= 0 or (role.fit == "no" and role.term is not None):
+        return [role._replace(score=0.0)]
+    logs = likely(tokens, role.at, question=question, cues=cues_of(known, takes), takes=takes)
+    by_term = {one.term or "": one for one in known if one.fit != "no" and one.term in takes}
+    told = by_term.get(role.term or "")
+    sure = told is not None and told.score >= _TOLD and logs[NO_INPUT] < _NO_DOUBT
+    found = [] if sure else [Role(mention, role.at, None, logs[NO_INPUT])]
+    for term, log in logs.items():
+        if term == NO_INPUT or (log < _UNLIKELY and term not in by_term):
+            continue
+        cue = by_term.get(term)
+        how = cue.fit if cue is not None else fit(term=ALL_TERMS[term], mention=mention)
+        if how in ("yes", "bare"):
+            base = cue if cue is not None else Role(mention, role.at, term, 0.0, how)
+            found.append(base._replace(score=log + _BY_RULE * base.score))
+    return found
+
+
+def _settled(by_rule: Role, chosen: Role, options: list[Role], known: list[Role], takes: frozenset[str]) -> Role:
+    """Return the role that was chosen, as strongly as the cue tables speak for it; what only another question takes stays so."""
+    likeliest = max(options, key=lambda one: one.score)
+    chosen = likeliest if chosen.score < likeliest.score - _FAR_BEHIND else chosen
+    if chosen.term == by_rule.term or (chosen.term is None and by_rule.term not in takes):
+        return by_rule
+    if chosen.term is None:
+        return chosen._replace(score=0.0)
+    return chosen._replace(score=next((one.score for one in known if one.term == chosen.term), _SURE))
+
+
+__all__ = ["cues_of", "standing"]
