@@ -12,7 +12,7 @@ import pyarrow.compute as pc
 
 from anchorcalc.answering.taking import Taken, bounded, take
 from anchorcalc.doors.fleet_signs import PLAIN_SIGNS, NumberSigns
-from anchorcalc.errors import Fault, cut, fault
+from anchorcalc.errors import Code, Fault, cut, fault
 from anchorcalc.units.clock import Clock
 from anchorcalc.units.kinds import CLOCK, FIXES, FLAG, LENGTHS, POSITION, RATIO, SLOPE, WORD, Unit
 from anchorcalc.vocabulary.term import Term
@@ -77,6 +77,8 @@ class Reader:
             return self._texts(values.cast(pa.large_string()))
         if pa.types.is_null(values.type):
             return Cells(state=ABSENT, low=np.zeros(len(values)), said=self._unsaid)
+        if isinstance(values.type, pa.BaseExtensionType):  # what stands behind it may look like a number, as a month does
+            return self._all_faulty(values, "wrong_kind", f"has things of a kind that is not read here ({values.type})", self.term.would_do)
         if pa.types.is_nested(values.type):
             return self._objects(values.to_pylist())
         coded = values.dictionary_encode()
@@ -136,11 +138,14 @@ class Reader:
         return bounded(term=self.term, low=si, high=si, unit=self.unit.symbol, given=f"{text} {self.unit.symbol}")
 
     def _without_unit(self, values: Any) -> Cells:
-        """Return numbers that have no unit anywhere as cells: one fault for all."""
-        name = self.term.name
-        would_do = f'the heading "{name} [{self.term.kind.metric}]", or {self.term.would_do} in each cell,'
+        """Return numbers that have no unit anywhere as cells."""
+        would_do = f'the heading "{self.term.name} [{self.term.kind.metric}]", or {self.term.would_do} in each cell,'
+        return self._all_faulty(values, "bare_number", "has numbers without a unit", would_do)
+
+    def _all_faulty(self, values: Any, code: Code, why: str, would_do: str) -> Cells:
+        """Return cells of which each is as bad as the other: one fault for all."""
         state = np.where(values.is_null().to_numpy(zero_copy_only=False), ABSENT, FAULTY).astype(np.int8)
-        one = fault(name, "bare_number", None, "has numbers without a unit", would_do)
+        one = fault(self.term.name, code, None, why, would_do)
         return Cells(state=state, low=np.zeros(len(values)), said=lambda _: one, fault=one)
 
     # --- texts ----------------------------------------------------------------------------------------------------------------------

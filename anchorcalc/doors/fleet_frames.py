@@ -1,6 +1,6 @@
 """The kinds of table that `check_table` takes and gives back, through one layer: a dict of arrays, and what narwhals knows."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Set
 from typing import Any
 
 import narwhals.stable.v1 as nw
@@ -27,7 +27,8 @@ class Table:
             self.frame = nw.from_native(table, eager_only=True)
             self.columns = list(self.frame.columns)
         except TypeError as error:
-            raise TableError([fault("table", "wrong_kind", type(table).__name__, "is no table that is read here", _KINDS)]) from error
+            would_do = "what its collect() returns" if hasattr(table, "collect") else _KINDS
+            raise TableError([fault("table", "wrong_kind", type(table).__name__, "is no table that is read here", would_do)]) from error
         except nw.exceptions.DuplicateError as error:
             raise TableError([fault("table", "given_twice", str(error), "has two columns of one name", "another name for one of them")]) from error
         self.rows = len(self.frame)
@@ -35,6 +36,8 @@ class Table:
     def column(self, name: Any) -> Any:
         """Return one column as an arrow array, or as a list where it holds things of many kinds."""
         column = self.native[name] if isinstance(self.native, Mapping) else self.frame.get_column(name)
+        if not isinstance(self.native, Mapping) and self.frame.implementation.is_polars() and column.dtype == nw.Object:
+            return column.to_list()  # in arrow they would be addresses in memory
         try:
             return _joined(pa.array(_unmasked(column), from_pandas=True) if isinstance(self.native, Mapping) else column.to_arrow())
         except (pa.ArrowInvalid, pa.ArrowTypeError, pa.ArrowNotImplementedError, TypeError):
@@ -63,6 +66,9 @@ class Table:
 
 
 def _length(table: Mapping[Any, Any]) -> int:
+    for name, column in table.items():
+        if isinstance(column, str | bytes | Mapping | Set):
+            raise TableError([fault("table", "wrong_kind", column, f"stands under {name}, and is no array", _KINDS)])
     try:
         lengths = {len(column) for column in table.values()}
     except TypeError as error:

@@ -207,7 +207,7 @@ def _empty(field: Field, rows: int) -> Part:
 
 def tidied(values: Column) -> Column:
     """Return numbers with the noise of their last two bits taken off, where a number of nine decimals lies that near: 140, not 140.00000000000003."""
-    near: Column = values * 1e9
+    near: Column = np.multiply(values, 1e9)
     near = np.divide(np.rint(near, out=near), 1e9, out=near) if near.ndim else np.rint(near) / 1e9
     off = np.abs(near - values)
     return np.where(off > 4.5e-16 * np.abs(values), values, near)

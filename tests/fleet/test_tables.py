@@ -1,7 +1,5 @@
 """Tables of every kind in, the same kind out: untouched, in order, with the answers beside."""
 
-import datetime as dt
-import decimal
 import json
 import time
 import warnings
@@ -9,7 +7,6 @@ from typing import Any
 
 import numpy as np
 import pandas as pd
-import pint
 import polars as pl
 import pyarrow as pa
 import pytest
@@ -64,7 +61,10 @@ def test_what_was_given_is_not_written_to() -> None:
     assert got["depth [m]"] is arrays["depth [m]"]
 
 
-@pytest.mark.parametrize("index", [[7, 7, 2, 1], ["d", "c", "b", "a"], pd.date_range("2026-06-01", periods=4)])
+INDEXES = [[7, 7, 2, 1], ["d", "c", "b", "a"], pd.date_range("2026-06-01", periods=4), pd.MultiIndex.from_product([["a", "b"], [1, 2]])]
+
+
+@pytest.mark.parametrize("index", INDEXES)
 def test_a_pandas_index_stays(index: Any) -> None:
     given = pd.DataFrame(FLEET, index=index)
     got = check_table("rode_to_let_out", given)
@@ -97,84 +97,6 @@ def test_more_rows_than_a_batch_are_answered_in_order() -> None:
     np.testing.assert_array_equal(np.isnan(got["rode_out [m]"]), np.isnan(depth))
     np.testing.assert_allclose(got["rode_out [m]"], (depth + 1.2) * 7.0, rtol=1e-15)
     assert got["problem"][1000] != "" and got["problem"][1001] == ""
-
-
-# --- what may stand in a cell -------------------------------------------------------------------------------------------------------
-
-
-def one_depth(cell: Any, *, name: str = "depth") -> Any:
-    """Return the rode for one cell of depth, or what is wrong with it."""
-    got = check_table("rode_to_let_out", {name: [cell], "bow_height": ["1 m"]}, units="metric")
-    return got["problem"][0] or round(float(got["rode_out [m]"][0]), 9)
-
-
-@pytest.mark.parametrize(
-    ("cell", "name"),
-    [
-        ("4 m", "depth"), ("4 m", "depth [ft]"), ("4", "depth [m]"), (4, "depth [m]"), (np.float32(4), "depth [m]"), (np.int64(4), "depth [m]"),
-        (decimal.Decimal(4), "depth [m]"), ({"value": 400, "unit": "cm"}, "depth"), (pint.UnitRegistry()("400 cm"), "depth"),
-        (anchorcalc.true_depth(reading="4 m", reads_from="surface").results.depth, "depth"), ("3..4 m", "depth"),
-        (" 3 - 4 ", "depth [m]"), ("3 to 4", "depth [m]"),
-        ("400 centimetres", "depth [ft]"),
-    ],
-)  # fmt: skip
-def test_a_cell_holds_what_a_call_takes(cell: Any, name: str) -> None:
-    assert one_depth(cell, name=name) == 35.0
-
-
-@pytest.mark.parametrize("nothing", [None, "", "   ", np.nan, float("nan"), pd.NA, pd.NaT, np.ma.masked])
-def test_an_empty_cell_is_nothing_given(nothing: Any) -> None:
-    got = check_table("rode_to_let_out", {"depth": ["4 m"], "bow_height": ["1 m"], "tide_rise": [nothing]})
-    assert got["rode_out [m]"].tolist() == [35.0]
-    assert got["cautions"][0].startswith("no_tide")
-
-
-@pytest.mark.parametrize(
-    ("cell", "code"), [("inf", "is not a finite number"), ("4 kg", "is a mass"), ("deep", "cannot be read"), ("-4", "more than 0 m")]
-)
-def test_a_bad_cell_is_told_as_in_a_call(cell: str, code: str) -> None:
-    assert code in one_depth(cell, name="depth [m]")
-
-
-def test_a_number_without_a_unit_is_refused_row_by_row() -> None:
-    assert one_depth(12.0).startswith("depth: has numbers without a unit; ")
-    assert one_depth("12") == "depth: '12' has no unit; \"12 ft\" would do"
-
-
-def test_nullable_categorical_masked_and_dated_columns_are_read() -> None:
-    table = pd.DataFrame(
-        {
-            "low_height [m]": pd.array([1, None, 1], dtype="Int64"),
-            "high_height [m]": pd.Series([3.0, 3.0, 3.0], dtype="float32"),
-            "low_at": pd.to_datetime(["2026-06-01T06:00", "2026-06-01T06:00", None]),
-            "high_at": pd.Categorical(["2026-06-01T12:00"] * 3),
-            "at": [dt.datetime(2026, 6, 1, 9)] * 3,
-        }
-    )
-    got = check_table("tide_at", table)
-    assert got["height [m]"][0] == pytest.approx(2.0, rel=1e-12)
-    assert [problem.split(":")[0] for problem in got["problem"]] == ["", "low_height", "low_at"]
-    masked = np.ma.masked_array([4.0, 5.0], mask=[False, True])
-    assert check_table("rode_to_let_out", {"depth [m]": masked})["problem"][1].startswith("depth: is missing")
-
-
-def test_clock_times_with_an_offset_come_back_in_it() -> None:
-    row = {"rode_out": "30 m", "depth": "4 m", "bow_height": "1 m", "low_height": "0.6 m", "high_height": "4.4 m"}
-    times = {"low_at": "2026-06-01T06:10+02:00", "high_at": "2026-06-01T12:25+02:00", "at": "2026-06-01T07:00+02:00"}
-    plain = {"low_at": "22:10", "high_at": "04:25", "at": "23:00"}
-    got = check_table("when_to_veer", {name: [{**row, **times}[name], {**row, **plain}[name]] for name in (*row, *times)})
-    singles = [anchorcalc.when_to_veer(**row, **one).results.veer_by.shown for one in (times, plain)]
-    assert got["veer_by"].tolist() == singles
-    assert singles[0].endswith("+02:00") and singles[1].endswith("(day +1)")
-
-
-def test_lists_are_read_and_written() -> None:
-    table = {"rode_aboard": ["60 m", "60 m", "60 m"], "marks [m]": ["10, 20, 40", "10 m, 30 m", None], "mark_interval": [None, None, "20 m"]}
-    got = check_table("mark_plan", table)
-    lengths = [[row["rode_out"]["si"] for row in json.loads(plan)] for plan in got["plan"]]
-    assert lengths == [[10.0, 20.0, 40.0], [10.0, 30.0], [20.0, 40.0, 60.0]]
-    given = check_table("mark_plan", {"rode_aboard": ["60 m"], "marks [m]": [[10.0, 20.0, 40.0]]})
-    assert given["plan"][0] == got["plan"][0]
 
 
 # --- headings -----------------------------------------------------------------------------------------------------------------------
@@ -256,7 +178,11 @@ def test_other_columns_pass_through_in_silence(column: Any) -> None:
         ({"depth [parsec]": [1.0]}, "unknown_unit"), ({"depth [kg]": [1.0]}, "wrong_dimension"), ({"scope [m]": [1.0]}, "wrong_dimension"),
         ({"depth": ["1 m"], "depth [m]": [1.0]}, "given_twice"), ({"boat": ["Skarv"]}, "missing"), ({}, "missing"),
         ({"depth [m]": [1.0], "scope": [1.0, 2.0]}, "contradiction"), ({"depth [m]": 4.0}, "wrong_kind"), ([1, 2], "wrong_kind"),
-        ({"depth [m]": np.ones((2, 2))}, "wrong_kind"), (pl.LazyFrame({"depth [m]": [1.0]}), "wrong_kind"),
+        ({"depth [m]": np.ones((2, 2))}, "wrong_kind"), ({"depth": "4 m"}, "wrong_kind"), ({"depth [m]": {0: 4.0, 1: 5.0}}, "wrong_kind"),
+        ({"depth [m]": {4.0, 5.0}}, "wrong_kind"), ({"depth [m]": iter([4.0])}, "wrong_kind"), (pa.record_batch({"depth [m]": [4.0]}), "wrong_kind"),
+        (pd.Series([4.0], name="depth [m]"), "wrong_kind"), (None, "wrong_kind"), (pd.DataFrame(), "missing"),
+        (pa.table([pa.array([4.0]), pa.array([1]), pa.array([2])], names=["depth [m]", "n", "n"]), "given_twice"),
+        (pd.DataFrame({"depth [m]": [4.0]}).set_index("depth [m]"), "missing"), (pl.LazyFrame({"depth [m]": [1.0]}), "wrong_kind"),
         (pd.DataFrame([[1.0, 2.0]], columns=["depth [m]", "depth [m]"]), "given_twice"),
     ],
 )  # fmt: skip
@@ -294,6 +220,14 @@ def test_a_boat_lies_under_every_row() -> None:
 def test_a_bad_value_of_the_boat_is_told_where_no_row_says_better() -> None:
     got = check_table("rode_to_let_out", {"depth": ["4 m", "5 m"], "bow_height": [None, "1 m"]}, boat={"bow_height": "tall"})
     assert [problem.split(":")[0] for problem in got["problem"]] == ["bow_height", ""]
+
+
+def test_the_boat_may_say_all_that_is_needed() -> None:
+    got = check_table("rode_to_let_out", {"mark_interval": ["10 m", None, ""]}, boat={"depth": "4 m", "scope": "5:1", "bow_height": "1 m"})
+    assert got["rode_out [m]"].tolist() == [25.0] * 3
+    assert got["problem"].tolist() == [""] * 3
+    alone = check_table("line_angle", {"angle": [None]}, boat={"scope": "5:1"})["angle_answer [deg]"]
+    assert alone.tolist() == [pytest.approx(np.degrees(np.arcsin(0.2)), rel=1e-15)]
 
 
 def test_an_alternative_of_the_boat_gives_way_to_the_row_s() -> None:
