@@ -62,6 +62,8 @@ def cut(given: object) -> str:
 
 
 def _written(given: object) -> str:
+    if hasattr(given, "__struct_fields__"):  # an answer, its results, what it read: its fields would say nothing here
+        return f"a {type(given).__name__}"
     try:
         return str(given) if isinstance(given, int | float) else repr(given)[:400]
     except (ValueError, RecursionError):  # a whole number of more digits than Python writes out, a list in a list in a list …

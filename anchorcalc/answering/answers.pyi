@@ -43,6 +43,68 @@ from anchorcalc.units.quantity import (
     ReadWord,
 )
 
+class ReadSoFar(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
+    depth: ReadQuantity | None = None
+    tide_rise: ReadQuantity | None = None
+    tide_fall: ReadQuantity | None = None
+    low_height: ReadQuantity | None = None
+    low_at: ReadClock | None = None
+    high_height: ReadQuantity | None = None
+    high_at: ReadClock | None = None
+    at: ReadClock | None = None
+    slope: ReadQuantity | None = None
+    under_keel: ReadQuantity | None = None
+    reading: ReadQuantity | None = None
+    reads_from: ReadWord | None = None
+    transducer_depth: ReadQuantity | None = None
+    scope: ReadQuantity | None = None
+    least_scope: ReadQuantity | None = None
+    rode_out: ReadQuantity | None = None
+    rode_aboard: ReadQuantity | None = None
+    chain: ReadQuantity | None = None
+    line: ReadQuantity | None = None
+    reserve: ReadQuantity | None = None
+    chain_size: ReadQuantity | None = None
+    line_size: ReadQuantity | None = None
+    chain_grade: ReadWord | None = None
+    line_material: ReadWord | None = None
+    mark_interval: ReadQuantity | None = None
+    marks: ReadLengths | None = None
+    marks_from: ReadWord | None = None
+    shackle_size: ReadQuantity | None = None
+    shackles: ReadWord | None = None
+    bitter_end: ReadWord | None = None
+    bow_height: ReadQuantity | None = None
+    boat_length: ReadQuantity | None = None
+    beam: ReadQuantity | None = None
+    draught: ReadQuantity | None = None
+    boat_form: ReadWord | None = None
+    displacement: ReadQuantity | None = None
+    engine_power: ReadQuantity | None = None
+    propeller_diameter: ReadQuantity | None = None
+    antenna_from_bow: ReadQuantity | None = None
+    angle: ReadQuantity | None = None
+    wind: ReadQuantity | None = None
+    current: ReadQuantity | None = None
+    drift: ReadQuantity | None = None
+    load: ReadQuantity | None = None
+    pull: ReadQuantity | None = None
+    pull_angle: ReadQuantity | None = None
+    spread: ReadQuantity | None = None
+    wind_off: ReadQuantity | None = None
+    anchor_kind: ReadWord | None = None
+    anchor_mass: ReadQuantity | None = None
+    bottom: ReadWord | None = None
+    spare_anchor: ReadFlag | None = None
+    distance: ReadQuantity | None = None
+    margin: ReadQuantity | None = None
+    other_rode_out: ReadQuantity | None = None
+    other_boat_length: ReadQuantity | None = None
+    distance_off: ReadQuantity | None = None
+    anchor_at: ReadPosition | None = None
+    fixes: ReadFixes | None = None
+    position_error: ReadQuantity | None = None
+
 class AnchorSizeRead(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
     boat_length: ReadQuantity
     load: ReadQuantity

@@ -95,7 +95,7 @@ def read_type(*, name: str) -> type[msgspec.Struct]:
 
 
 if TYPE_CHECKING:
-    ReadSoFar = msgspec.Struct
+    from anchorcalc.answering.answers import ReadSoFar
 else:
     ReadSoFar = msgspec.defstruct(
         "ReadSoFar",

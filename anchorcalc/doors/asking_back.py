@@ -85,7 +85,7 @@ def _begun(text: str) -> str:
 
 def read_so_far(asked: Mapping[str, Any], missing: tuple[str, ...]) -> Any:
     """Return what was read, without what is asked back."""
-    found = {}
+    found: dict[str, Any] = {}
     for name, raw in asked.items():
         taken = take(term=TERMS[name], raw=raw)
         if isinstance(taken, Taken) and name not in missing:

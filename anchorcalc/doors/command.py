@@ -3,6 +3,7 @@
 import shutil
 import sys
 from collections.abc import Callable
+from difflib import get_close_matches
 from pathlib import Path
 from typing import Any
 
@@ -46,10 +47,19 @@ class Door(click.Group):
         return question_command(name, act=_print_answer) if name in names() else None
 
     def resolve_command(self, ctx: click.Context, args: list[str]) -> tuple[str | None, click.Command | None, list[str]]:
-        """Take what is no command as plain words."""
-        if self.get_command(ctx, args[0]) is None:
-            return "ask", self.commands["ask"], args
-        return super().resolve_command(ctx, args)
+        """Take what is no command as plain words, unless it is a question's name misspelt."""
+        if self.get_command(ctx, args[0]) is not None:
+            return super().resolve_command(ctx, args)
+        if _is_meant_as_name(args):
+            question(args[0])  # which is refused, with the nearest name
+        return "ask", self.commands["ask"], args
+
+
+def _is_meant_as_name(args: list[str]) -> bool:
+    """Say whether the first word is no plain word but meant as the name of a question."""
+    word = args[0].replace("-", "_")
+    alone = len(args) == 1 or args[1].startswith("--")
+    return " " not in word and ("_" in args[0] or (alone and bool(get_close_matches(word, names(), n=1, cutoff=0.8))))
 
 
 @click.group(cls=Door, context_settings={"help_option_names": ["-h", "--help"]})

@@ -15,6 +15,7 @@ from anchorcalc.doors.pictures import PICTURES
 from anchorcalc.errors import DecodeError, InputError, fault
 
 _BESIDE = ("boat", "units")
+_A_BOAT = '{"bow_height": "4 ft"}, or what anchorcalc.load_boat reads from a file,'
 
 
 def answer(name: str, *, boat: Mapping[str, Any] | None = None, units: str | None = None, **inputs: Any) -> Answer:
@@ -50,7 +51,7 @@ def answer(name: str, *, boat: Mapping[str, Any] | None = None, units: str | Non
 def checked_boat(boat: Any) -> Mapping[str, Any] | None:
     """Return a boat's terms, or refuse what is no mapping."""
     if boat is not None and not isinstance(boat, Mapping):
-        raise InputError([fault("boat", "wrong_kind", boat, "is no set of terms and values", '{"bow_height": "4 ft"}')])
+        raise InputError([fault("boat", "wrong_kind", boat, "is no set of terms and values", _A_BOAT)])
     return boat
 
 

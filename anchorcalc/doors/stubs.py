@@ -10,7 +10,7 @@ from pathlib import Path
 import msgspec
 
 from anchorcalc import _PUBLIC
-from anchorcalc.answering.replies import camel, read_class, read_type
+from anchorcalc.answering.replies import ReadSoFar, camel, read_class, read_type
 from anchorcalc.catalogue import catalogue
 from anchorcalc.declare import Question
 from anchorcalc.doors.python import required
@@ -110,17 +110,16 @@ def _function(question: Question) -> Iterator[str]:
 
 def answers_stub() -> str:
     """Return the stub of the answer types of all questions."""
-    used = [read_type(name=name).__name__ for question in catalogue() for name in question.inputs]
+    used = [read_type(name=field.name).__name__ for field in msgspec.structs.fields(ReadSoFar)]
     lines = [HEADER, "from typing import Literal\n", "import msgspec\n", "from anchorcalc.answering.replies import Answer"]
     lines += [f"from anchorcalc.catalogue.{question.name} import {question.results.__name__}" for question in catalogue()]
-    lines += [_imported("anchorcalc.units.quantity", sorted(set(used))), ""]
+    lines += [_imported("anchorcalc.units.quantity", sorted(set(used))), "", *_read_type(ReadSoFar), ""]
     for question in catalogue():
-        lines += [*_read_type(question), "", *_answer_type(question), ""]
+        lines += [*_read_type(read_class(question)), "", *_answer_type(question), ""]
     return "\n".join(lines).rstrip("\n") + "\n"
 
 
-def _read_type(question: Question) -> Iterator[str]:
-    made = read_class(question)
+def _read_type(made: type[msgspec.Struct]) -> Iterator[str]:
     yield f"class {made.__name__}(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):"
     for field in msgspec.structs.fields(made):
         kind = read_type(name=field.name).__name__

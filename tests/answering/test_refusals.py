@@ -170,3 +170,19 @@ def test_a_fault_quotes_no_more_than_80_characters_and_nothing_unprintable() -> 
     fault = the_fault("rode_to_let_out", depth="\x1b[31m" + "9" * 150)
     assert len(fault.given) == GIVEN_AT_MOST
     assert fault.given.isprintable()
+
+
+def test_path_given_as_a_boat_is_told_what_reads_files() -> None:
+    boat: Any = "boat.toml"
+    with pytest.raises(anchorcalc.InputError, match=r"anchorcalc\.load_boat"):
+        anchorcalc.scope_now(rode_out="30 m", depth="4 m", boat=boat)
+    with pytest.raises(anchorcalc.InputError, match=r"anchorcalc\.load_boat"):
+        anchorcalc.ask("what is my scope", boat=boat)
+
+
+def test_answer_given_where_a_value_belongs_is_named_and_not_spelt_out() -> None:
+    earlier = anchorcalc.scope_now(rode_out="30 m", depth="4 m")
+    for inputs in ({"rode_out": earlier}, {"rode_out": "30 m", "before": earlier}, {"rode_out": earlier.results}):
+        with pytest.raises(anchorcalc.InputError) as caught:
+            anchorcalc.answer("swing_radius", depth="4 m", boat_length="9 m", **inputs)
+        assert [fault.given for fault in caught.value.faults] in (["a ScopeNowAnswer"], ["a ScopeNow"])

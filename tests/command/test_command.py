@@ -165,3 +165,15 @@ def test_help_tells_of_every_input_and_of_what_must_be_given() -> None:
 
 def test_nothing_at_all_is_misuse() -> None:
     assert run().returncode == 2
+
+
+@pytest.mark.parametrize("typed", [("rode_to_let",), ("rode-to-let", "--depth", "4 m"), ("holdin",), ("draw", "scope_no", "--depth", "4 m")])
+def test_misspelt_question_is_told_the_nearest_name_and_not_taken_for_plain_words(typed: tuple[str, ...]) -> None:
+    done = run(*typed)
+    assert done.returncode == 2 and done.stdout == ""
+    assert "is no question of this library" in done.stderr
+    assert any(name in done.stderr for name in ("rode_to_let_out", "holding", "scope_now"))
+
+
+def test_words_that_look_like_a_question_are_still_plain_words() -> None:
+    assert run("swing", "radius", "with 30 m out in 5 m, 9 m boat").stdout.startswith("She may swing")

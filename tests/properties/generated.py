@@ -5,9 +5,12 @@ from collections.abc import Iterator, Mapping
 from typing import Any
 
 import numpy as np
+import pytest
+from hypothesis import HealthCheck, Phase, settings
 from hypothesis import strategies as st
 
 from anchorcalc.answering.gate import Admitted, admit
+from anchorcalc.catalogue import catalogue
 from anchorcalc.declare import Field, Question
 from anchorcalc.errors import InputError
 from anchorcalc.units import kinds
@@ -176,3 +179,18 @@ def numbers(fields: tuple[Field, ...], found: Mapping[str, Any], before: str = "
         else:
             number = float("nan") if value is None else float(value)
             yield name, float("nan") if field.kind is kinds.CLOCK and math.isinf(number) else number
+
+
+QUESTIONS = pytest.mark.parametrize("question", catalogue(), ids=lambda question: question.name)
+SLACK = 1e-9  # of the greatest number about: what the sums of a solver may be off
+
+
+def tried(cases: int) -> settings:
+    """Run a property on so many cases, the same every time."""
+    phases = (Phase.explicit, Phase.generate, Phase.shrink)
+    return settings(max_examples=cases, deadline=None, derandomize=True, database=None, phases=phases, suppress_health_check=list(HealthCheck))
+
+
+def slack(*numbers: float) -> float:
+    """How far numbers may lie apart that should be alike."""
+    return SLACK * max([1.0, *(abs(one) for one in numbers if math.isfinite(one))])

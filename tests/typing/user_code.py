@@ -7,7 +7,7 @@ import pint
 
 import anchorcalc
 from anchorcalc import Answer, Cannot, Needs, Quantity, RodeToLetOutAnswer, RodeToLetOutRead, ScopeNowAnswer, Unclear
-from anchorcalc.units.quantity import ReadQuantity
+from anchorcalc.units.quantity import ReadQuantity, ReadWord
 
 
 def rode_in_metres(depth: str) -> float:
@@ -52,6 +52,8 @@ def in_words(text: str) -> str:
     if isinstance(reply, Answer):
         return reply.headline
     if isinstance(reply, Needs):
+        assert_type(reply.read.depth, ReadQuantity | None)
+        assert_type(reply.read.bottom, ReadWord | None)
         return reply.prompt
     if isinstance(reply, Unclear):
         return reply.choices[0].text
