@@ -11,6 +11,7 @@ import pyarrow as pa
 from anchorcalc.errors import Fault, fault
 
 HEADINGS = 1  # rows before the first
+MOST_ASIDE = 500_000  # uneven rows one after the other, without an even one
 
 
 class Mended(NamedTuple):
@@ -29,9 +30,9 @@ class Uneven:
         self._next = HEADINGS + 1  # the number of the next row
 
     def take(self, row: Any) -> str:
-        """Take a row, and tell the reader to go on."""
+        """Take a row, and tell the reader to go on; or to stop, where memory would fill up with rows of which none fits the headings."""
         self._aside.append(row)
-        return "skip"
+        return "skip" if len(self._aside) <= MOST_ASIDE else "error"
 
     def mended(self, batch: Any) -> Any:
         """Return a record batch with the uneven rows that stood in it or right behind it."""

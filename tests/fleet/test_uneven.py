@@ -8,6 +8,7 @@ import pytest
 from pyarrow import parquet
 
 from anchorcalc import FileError
+from anchorcalc.doors import fleet_uneven
 from anchorcalc.doors.fleet_csv import BLOCK
 from anchorcalc.doors.fleet_files import run_files
 
@@ -80,6 +81,13 @@ def test_semicolons_stand_between_the_cells_beyond_too(tmp_path: Path) -> None:
     rows = rows_of(tmp_path, "boat;depth [m]\nLom;4,5;x;y\n", delimiter=";")
     assert rows[0]["depth [m]"] == "4,5"
     assert rows[0]["problem"].startswith("table: 'x;y' stands beyond the last heading (4 cells, 2 headings)")
+
+
+def test_a_file_without_end_in_which_no_row_fits_is_refused(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(fleet_uneven, "MOST_ASIDE", 1000)
+    assert len(rows_of(tmp_path, HEAD + "Lom,4,1 m,x\n" * 1000)) == 1000
+    with pytest.raises(FileError, match="Row #1002: Expected 3 columns, got 4: Lom,4,1 m,x"):
+        rows_of(tmp_path, HEAD + "Lom,4,1 m,x\n" * 1001)
 
 
 def test_a_cell_that_is_too_long_to_take_apart_stops_the_file(tmp_path: Path) -> None:
