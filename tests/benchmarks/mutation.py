@@ -37,7 +37,7 @@ SECONDS = 240  # a change that makes the tests hang is noticed too
 
 
 class Mutant(NamedTuple):
-    """One wrong change: in which file, at which node of its tree, which of the node's changes; and for people, where and what."""
+    """One wrong change: in which file, at which node of its tree (-1: none at all), which of the node's changes; and for people, where and what."""
 
     file: str
     node: int
@@ -48,6 +48,8 @@ class Mutant(NamedTuple):
     def text(self) -> str:
         """The module with the change in it."""
         tree = ast.parse((ROOT / self.file).read_text(encoding="utf-8"))
+        if self.node < 0:
+            return ast.unparse(tree)
         changed = next(node for number, node in enumerate(ast.walk(tree)) if number == self.node)
         list(changes_of(changed))[self.change][1](changed)
         return ast.unparse(ast.fix_missing_locations(tree))
@@ -178,6 +180,10 @@ def main(arguments: list[str]) -> int:
     noticed, unnoticed = 0, 0
     with tempfile.TemporaryDirectory() as folder:
         copies = [copied(Path(folder) / str(number)) for number in range(given.processes)]
+        untouched = [one._replace(node=-1, what="nothing") for one in drawn[: given.processes]]
+        if any(seen for _, seen in tried(untouched, copies, time.monotonic() + SECONDS)):
+            print("the tests fail with nothing changed")
+            return 1
         for mutant, seen in tried(drawn, copies, time.monotonic() + 60.0 * given.minutes):
             noticed, unnoticed = noticed + seen, unnoticed + (not seen)
             if not seen:
