@@ -39,7 +39,13 @@ GIVEN_AT_MOST = 80
 
 
 class Fault(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
-    """One input at fault: its name, what was given, why that will not do, and what would."""
+    """One input at fault: its name, what was given, why that will not do, and what would.
+
+    Examples
+    --------
+    >>> print(fault("depth", "bare_number", "12", "has no unit", '"12 ft" or "3.6 m"'))
+    depth: '12' has no unit; "12 ft" or "3.6 m" would do
+    """
 
     input: str
     code: Code
@@ -98,28 +104,101 @@ class AnchorcalcError(Exception):
 
 
 class InputError(AnchorcalcError):
-    """One or more inputs of a question will not do."""
+    """One or more inputs of a question will not do.
+
+    Raised by every typed door, with one fault for each input: missing, unknown, without a unit, out of its bounds (which the fault
+    gives in the unit that was used), or against another one.
+
+    Examples
+    --------
+    >>> import anchorcalc
+    >>> try:
+    ...     anchorcalc.scope_now(rode_out="3 m", depth="9 km")
+    ... except anchorcalc.InputError as error:
+    ...     [(fault.input, fault.code) for fault in error.faults]
+    [('depth', 'out_of_bounds')]
+    """
 
 
 class UnknownQuestion(AnchorcalcError):
-    """No question has that name."""
+    """No question has that name.
+
+    Examples
+    --------
+    >>> import anchorcalc
+    >>> try:
+    ...     anchorcalc.answer("scope_new")
+    ... except anchorcalc.UnknownQuestion as error:
+    ...     error.faults[0].would_do
+    'scope_now'
+    """
 
 
 class TextError(AnchorcalcError):
-    """A text that cannot be taken at all, such as one that is too long."""
+    """A text that cannot be taken at all, such as one that is too long.
+
+    Examples
+    --------
+    >>> import anchorcalc
+    >>> try:
+    ...     anchorcalc.ask("how much rode? " * 2000)
+    ... except anchorcalc.TextError as error:
+    ...     error.faults[0].code
+    'too_long'
+    """
 
 
 class FileError(AnchorcalcError):
-    """A file (boat, fixes, table) that cannot be read or written."""
+    """A file (boat, fixes, table) that cannot be read or written.
+
+    Examples
+    --------
+    >>> import anchorcalc
+    >>> try:
+    ...     anchorcalc.load_boat("no_such_boat.toml")
+    ... except anchorcalc.FileError as error:
+    ...     error.faults[0].code
+    'unreadable'
+    """
 
 
 class TableError(AnchorcalcError):
-    """A table whose headings or shape will not do."""
+    """A table whose headings or shape will not do.
+
+    Examples
+    --------
+    >>> import anchorcalc
+    >>> try:
+    ...     anchorcalc.check_table("scope_now", 7)
+    ... except anchorcalc.TableError as error:
+    ...     error.faults[0].input
+    'table'
+    """
 
 
 class PictureError(AnchorcalcError):
-    """An answer of which there is no picture."""
+    """An answer of which there is no picture.
+
+    Examples
+    --------
+    >>> import anchorcalc
+    >>> try:
+    ...     anchorcalc.draw(anchorcalc.tackle_check(boat_length="8 m"))
+    ... except anchorcalc.PictureError as error:
+    ...     error.faults[0].input
+    'answer'
+    """
 
 
 class DecodeError(AnchorcalcError):
-    """A JSON text that is not an answer of this library."""
+    """A JSON text that is not an answer of this library.
+
+    Examples
+    --------
+    >>> import anchorcalc
+    >>> try:
+    ...     anchorcalc.load("{}")
+    ... except anchorcalc.DecodeError as error:
+    ...     error.faults[0].code
+    'unreadable'
+    """

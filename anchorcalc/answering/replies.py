@@ -28,7 +28,15 @@ class LeftAside(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
 
 
 class Answer(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
-    """An answer: headline, results, what was read, the working, cautions and sources. Each question has its own `…Answer`."""
+    """An answer: headline, results, what was read, the working, cautions and sources. Each question has its own `…Answer`.
+
+    Examples
+    --------
+    >>> import anchorcalc
+    >>> found = anchorcalc.scope_now(rode_out="36 m", depth="5 m", bow_height="1 m")
+    >>> found.headline, found.results.scope.si, found.read.tide_rise.origin, [caution.code for caution in found.cautions][0]
+    ('Scope 6:1 now: fair.', 6.0, 'assumed', 'no_tide')
+    """
 
     status: Literal["answered"]
     question: str
@@ -43,7 +51,15 @@ class Answer(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
 
 
 class Needs(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
-    """Something is missing: its names, one plain question that gets them, and what was read so far."""
+    """Something is missing: its names, one plain question that gets them, and what was read so far.
+
+    Examples
+    --------
+    >>> import anchorcalc
+    >>> reply = anchorcalc.ask("what is my scope with 30 m out?")
+    >>> reply.status, reply.missing, reply.read.rode_out.si
+    ('needs', ('depth',), 30.0)
+    """
 
     status: Literal["needs"]
     question: str
@@ -63,7 +79,15 @@ class Choice(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
 
 
 class Unclear(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
-    """The text can be read in more than one way: two or more choices."""
+    """The text can be read in more than one way: two or more choices.
+
+    Examples
+    --------
+    >>> import anchorcalc
+    >>> reply = anchorcalc.ask("how much rode in 12 of water?")
+    >>> reply.status, len(reply.choices) > 1
+    ('unclear', True)
+    """
 
     status: Literal["unclear"]
     choices: tuple[Choice, ...]
@@ -72,7 +96,15 @@ class Unclear(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
 
 
 class Cannot(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
-    """No calculation answers this: why, who decides where that is known, and what can be asked."""
+    """No calculation answers this: why, who decides where that is known, and what can be asked.
+
+    Examples
+    --------
+    >>> import anchorcalc
+    >>> reply = anchorcalc.ask("May I anchor here by law?")
+    >>> reply.status, len(reply.can_ask) > 0
+    ('cannot', True)
+    """
 
     status: Literal["cannot"]
     why: str

@@ -40,24 +40,27 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
 
     Parameters
     ----------
-    text
-        The question, with its figures and their units.
-    boat
-        What a boat file holds; what the text says comes first.
-    before
-        An earlier reply, its JSON, or its question and inputs: a lone `and at 7:1?` goes on from it.
-    units
-        `metric` or `us`: for what is shown, and for bare numbers that nothing else gives a unit.
+    text : str
+        The question, with its figures and their units; at most 20 000 characters.
+    boat : mapping, optional
+        What a boat file holds (`load_boat` reads one); what the text says comes first.
+    before : Answer, Needs, Unclear, Cannot, str, bytes or mapping, optional
+        An earlier reply, its JSON, or its question and inputs: a lone `and at 7:1?` goes on from it. What was assumed does not carry over.
+    units : {"us", "metric"}, optional
+        For what is shown, and for bare numbers that nothing else gives a unit.
 
     Returns
     -------
     Reply
-        `answered`, `needs` (asks back for what is missing), `unclear` (readings to choose from) or `cannot`.
+        By its `status`: `answered`, `needs` (asks back for what is missing), `unclear` (readings to choose from) or `cannot`. An answer
+        shows in `read` how each figure was taken, in SI units too: look there before relying on it.
 
     Raises
     ------
     TextError
         What was given is no text, or has more than 20 000 characters.
+    InputError
+        If `boat`, `before` or `units` will not do. What the text says is never raised but asked back.
 
     Examples
     --------

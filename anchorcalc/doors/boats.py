@@ -20,7 +20,12 @@ def load_boat(path: str | Path) -> dict[str, Any]:
     Parameters
     ----------
     path : str or Path
-        A file that ends in .toml or .json: terms of the vocabulary with values (`bow_height = "4 ft"`), and `name`.
+        A file that ends in .toml or .json: terms of the vocabulary with values (`bow_height = "4 ft"`), and `name`; less than 1 MB.
+
+    Returns
+    -------
+    dict
+        Terms and values as they were written, for `boat=` of any question.
 
     Raises
     ------

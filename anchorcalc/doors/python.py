@@ -30,7 +30,14 @@ def answer(name: str, *, boat: Mapping[str, Any] | None = None, units: str | Non
     units : {"us", "metric"}, optional
         How the answer is shown; else as the question was put.
     **inputs
-        Terms of the vocabulary: `"12 ft"`, a pint quantity, `{"value": 12, "unit": "ft"}`, a result of an earlier answer.
+        Terms of the vocabulary: `"12 ft"`, a range `"3..4 m"`, a pint quantity, `{"value": 12, "unit": "ft"}`, a result of an earlier
+        answer. The bounds of each stand in the documentation of the question's own function.
+
+    Returns
+    -------
+    Answer
+        The question's own `…Answer`: its results as quantities (`value` in `unit`, `si` in SI units, `shown` rounded to the safe side),
+        what was read and assumed, the working, cautions, and the sources of the sums.
 
     Raises
     ------
@@ -100,7 +107,7 @@ def docstring(asked: Question) -> str:
         "-------",
         f"{answer_class(asked).__name__}",
     ]
-    lines += [f"    {field.name}: {field.side.meaning}" for field in asked.fields]
+    lines += [f"    {field.name}{f' [{field.kind.si}]' if field.kind.si else ''}: {field.side.meaning}" for field in asked.fields]
     lines += ["", "Raises", "------", "InputError", "    With one fault for every input that will not do.", "", "Notes", "-----"]
     lines += [f"Source: {source}" for source in asked.sources]
     given = ", ".join(f"{name}={value!r}" for name, value in asked.examples[0].items())
@@ -215,6 +222,12 @@ def has_picture(name: str) -> bool:
 def questions() -> tuple[QuestionEntry, ...]:
     """Return the catalogue: every question with its inputs, results and examples.
 
+    Returns
+    -------
+    tuple of QuestionEntry
+        By name: title, doc, inputs (kind, meaning with bounds in SI units, whether required), results (kind, meaning, and the safe side
+        that they are rounded to when shown), two or more examples, sources, and whether there is a picture.
+
     Examples
     --------
     >>> from anchorcalc import questions
@@ -237,6 +250,16 @@ _OTHERS: dict[str, type[Reply]] = {"needs": Needs, "unclear": Unclear, "cannot":
 
 def load(text: str | bytes) -> Reply:
     """Return the answer (or other reply) that a JSON text holds.
+
+    Parameters
+    ----------
+    text : str or bytes
+        JSON of a reply, as `msgspec.json.encode`, the command's `--json` or the HTTP server writes it.
+
+    Returns
+    -------
+    Answer, Needs, Unclear or Cannot
+        A value equal to the one that was written, its numbers to the last bit.
 
     Raises
     ------
