@@ -86,8 +86,7 @@ class Derivation(msgspec.Struct, frozen=True, kw_only=True):
 
     `needs` must all be there; `takes` fall back to their usual values. `assumed` marks a stand-in, such as a size from a table for
     the boat, and is what the answer says then. `asks_for` are the names to ask for where nothing gives it. `when` is a condition on
-    what it needs and takes, without which it gives nothing; nor does it where one of `unless` was given. `safe` is the side to which a
-    headline rounds it.
+    what it needs and takes, without which it gives nothing. `safe` is the side to which a headline rounds it.
     """
 
     gives: str
@@ -98,7 +97,6 @@ class Derivation(msgspec.Struct, frozen=True, kw_only=True):
     working: Callable[[Shown], str] | None = None  # a line of the working; where `assumed` is said, that stands instead
     assumed: str = ""
     when: Rule | None = None
-    unless: tuple[str, ...] = ()
     safe: Literal["up", "down"] = "up"
 
 

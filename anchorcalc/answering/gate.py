@@ -276,9 +276,6 @@ def _derive(derivation: Derivation, question: Question, admitted: Admitted, refu
     for name in derivation.needs:
         if name not in values:
             return
-    for name in derivation.unless:
-        if name in values:
-            return
     if gives in admitted.values:
         _drop_what_lies_under(derivation, question, admitted)
     if gives in admitted.values:
