@@ -22,7 +22,7 @@ from .options import Options
 from .problems import Refused
 from .reply import API_POLICY, NO_STORE
 from .table_worker import Begun, Job
-from .tables import ALSO_CALLED, FORMS, JSON_ARRAY, Form, Spool, parts
+from .tables import ALSO_CALLED, CSV, FORMS, JSON_ARRAY, Form, Spool, parts
 
 PATH = "/v1/fleet/{question:str}"
 SMALL = 65_536  # bytes of a table up to which a thread answers it: a process takes longer to start
@@ -48,6 +48,7 @@ def fleet_routes(options: Options) -> list[HTTPRouteHandler]:
         spool = _spool(form, options)
         try:
             await _receive(request.receive, spool, seconds=options.body_seconds)
+            _check_lines(spool, form)
             answer = _in_process(question.name, spool, form, beside) if spool.size > SMALL else _in_thread(question, spool, form, beside)
             first = await anext(answer)
         except BaseException:
@@ -165,6 +166,13 @@ def _beside(query: bytes) -> dict[str, Any]:
 def _spool(form: Form, options: Options) -> Spool:
     most = options.most_table_json if form.media == JSON_ARRAY else options.most_table_body
     return Spool(most=most, rows=options.most_table_rows, counted=form.lines)
+
+
+def _check_lines(spool: Spool, form: Form) -> None:
+    """Refuse CSV of one line: some clients take the ends of lines out of a body, and every row would count as headings."""
+    if form.media == CSV and spool.one_line and spool.size:
+        why = "is one line: it has no rows, or the ends of its lines were lost on the way"
+        raise Refused(400, fault("body", "unreadable_request", None, why, "the file byte by byte (`curl --data-binary @FILE`)"))
 
 
 async def _receive(receive: Receive, spool: Spool, *, seconds: float) -> None:

@@ -22,8 +22,8 @@ as it was and in order, with a column for each result (`rode_out [ft]`: in the u
 result with an input's name gets `_answer`; a list is a list, in CSV and Arrow its JSON text), `cautions` (codes, a space between two) and
 `problem`: empty, or what is wrong with that row, which alone goes unanswered.
 
-Type, headings and limits are checked before the answer starts. What goes wrong later (a row with a cell too many) breaks the connection
-off: a whole body is a whole answer."""
+Type, headings and limits are checked before the answer starts. A row that is at fault goes unanswered alone, with its
+`problem`. What makes the rest unreadable (bytes that are no text) breaks the connection off: a whole body is a whole answer."""
 
 
 def fleet_paths() -> Schema:

@@ -28,10 +28,12 @@ class Spool:
         self.file = file or tempfile.SpooledTemporaryFile(max_size=IN_MEMORY)  # noqa: SIM115 - closed when the answer is through
         self.most, self.rows, self.counted = most, rows, counted
         self.size = self.lines = 0
+        self.one_line = True
 
     def add(self, part: bytes) -> None:
         """Take a part of the body."""
         self.size += len(part)
+        self.one_line &= b"\n" not in part and b"\r" not in part
         if self.size > self.most:
             raise Refused(413, fault("body", "too_large", None, f"is larger than {self.most} bytes", f"{self.most} bytes or less"))
         if self.counted:

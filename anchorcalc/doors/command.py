@@ -196,7 +196,11 @@ def draw_words(text: tuple[str, ...], as_json: bool, boat_file: str | None, unit
 @_UNITS
 @click.option("--strict", is_flag=True, help="Refuse columns that look like a misspelt term.")
 def fleet(name: str, source: str, target: str, boat_file: str | None, units: str | None, strict: bool) -> None:
-    """Answer a question for every row of a table: .csv, .parquet or .jsonl, `-` for a pipe."""
+    """Answer a question for every row of a table: .csv, .parquet or .jsonl, `-` for a pipe.
+
+    Columns are inputs by name, with the unit in the heading (depth [m], plain numbers below) or in each cell (12 ft); other columns pass
+    through. Behind them come a column for each result, `cautions`, and `problem`: empty, or what is wrong with that row.
+    """
     try:
         from anchorcalc.doors.fleet_files import run_files
     except ModuleNotFoundError as error:

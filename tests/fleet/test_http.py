@@ -72,6 +72,15 @@ def test_a_row_of_csv_with_a_cell_too_many_goes_unanswered_alone(client: httpx.C
     assert rows["problem"].to_pylist()[1].startswith("table: 'x' stands beyond the last heading (4 cells, 3 headings)")
 
 
+def test_csv_that_has_lost_its_ends_of_line_is_refused(client: httpx.Client) -> None:
+    for body in (CSV.replace(b"\n", b""), CSV.replace(b"\n", b"") * 1500, CSV.splitlines()[0]):
+        response = _asked(client, body, "text/csv")
+        assert response.status_code == 400
+        assert response.json()["detail"].startswith("body: is one line: it has no rows, or the ends of its lines were lost on the way; ")
+    assert _asked(client, CSV.splitlines()[0] + b"\n", "text/csv").status_code == 200
+    assert len(_asked(client, CSV.replace(b"\n", b"\r"), "text/csv").text.splitlines()) == 4
+
+
 def test_an_arrow_stream_is_answered_in_an_arrow_stream(client: httpx.Client, wanted: dict[str, list[object]]) -> None:
     table = pa.table(ROWS)
     file = io.BytesIO()
