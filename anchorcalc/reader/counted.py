@@ -22,15 +22,15 @@ class Counted(NamedTuple):
     by_sign: Mapping[Sign, int]
     lanes: struct.Struct
 
-    def logs(self, signs: Iterable[Sign]) -> dict[str, float]:
-        """Return the logarithm of the share that each outcome has by the signs of a text."""
+    def logs(self, signs: Iterable[Sign], *, among: frozenset[str] | None = None) -> dict[str, float]:
+        """Return the logarithm of the share that each outcome (of those named) has by the signs of a text."""
         get = self.by_sign.get
         total = sum([weight for sign in signs if (weight := get(sign)) is not None], self.start)
-        sums = self.lanes.unpack(total.to_bytes(self.lanes.size, "little"))
-        most = max(sums)
-        logs = [(one - most) / SCALE for one in sums]
-        whole = math.log(sum(map(math.exp, logs)))
-        return {name: log - whole for name, log in zip(self.outcomes, logs, strict=True)}
+        sums = zip(self.outcomes, self.lanes.unpack(total.to_bytes(self.lanes.size, "little")), strict=True)
+        held = [(name, one / SCALE) for name, one in sums if among is None or name in among]
+        most = max([one for _, one in held])
+        whole = most + math.log(sum([math.exp(one - most) for _, one in held]))
+        return {name: one - whole for name, one in held}
 
 
 @cache

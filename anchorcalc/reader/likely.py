@@ -4,7 +4,6 @@ The cue tables (`slots`) know what a phrase means where it is found; this knows 
 they stand together. `tests/reading/counting_roles.py` fits the weights and writes them; here they are only added up.
 """
 
-import math
 from collections.abc import Iterator, Sequence
 
 from anchorcalc.reader.counted import Sign, counted
@@ -79,10 +78,7 @@ def _beside(words: list[str], side: str, kind: str) -> Iterator[Sign]:
 
 def likely(tokens: Sequence[Token], at: int, *, question: str, cues: Sequence[Cue], takes: frozenset[str]) -> dict[str, float]:
     """Return the logarithm of the share of each term that a question takes, and of `NO_INPUT`."""
-    logs = counted("roles").logs(signs(tokens, at, question=question, cues=cues))
-    held = {name: log for name, log in logs.items() if name in takes or name == NO_INPUT}
-    whole = math.log(sum(map(math.exp, held.values())))
-    return {name: log - whole for name, log in held.items()}
+    return counted("roles").logs(signs(tokens, at, question=question, cues=cues), among=takes | {NO_INPUT})
 
 
 __all__ = ["KINDS", "NO_INPUT", "Cue", "likely", "signs"]
