@@ -40,6 +40,9 @@ RODE: list[Case] = [
     # a range of depths: marks follow the greatest rode, (6 + 1) × 5 = 35
     ("mark_to_stop_at", {"mark_interval": "10 m", "depth": "4..6 m", "bow_height": "1 m", "scope": 5},
      {"rode_out": 35.0, "mark": 3, "past": 5.0, "to_next": 5.0, "stop_at": 4, "scope_there": 40 / 7}),
+    # the scope at the mark is that at high water: 50 over 5 + 1 + 1.5
+    ("mark_to_stop_at", {"mark_interval": "10 m", "depth": "5 m", "bow_height": "1 m", "tide_rise": "1.5 m", "scope": 6},
+     {"rode_out": 45.0, "mark": 4, "past": 5.0, "stop_at": 5, "scope_there": 50 / 7.5}),
     # (90 + 10 − 4) ft / 6 − 3 − 2 = 11 ft
     ("deepest_anchorage", {"chain": "10 ft", "line": "90 ft", "reserve": "4 ft", "scope": 6, "bow_height": "3 ft", "tide_rise": "2 ft"},
      {"deepest_depth": 11 * FT, "possible": True, "deepest_at_high_water": 13 * FT}),

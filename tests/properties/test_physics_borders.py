@@ -213,7 +213,7 @@ def test_first_guess_is_the_answer_for_a_rode_of_no_weight() -> None:
 
 
 @pytest.mark.parametrize("stretch", [0.0, 0.05])
-def test_search_is_there_in_eight_steps_for_rodes_that_boats_carry(stretch: float) -> None:
+def test_search_is_there_in_seven_steps_for_rodes_that_boats_carry_and_mostly_in_two(stretch: float) -> None:
     random = np.random.default_rng(3)
     height, load = random.uniform(1.0, 30.0, 20_000), 10.0 ** random.uniform(1.0, 4.5, 20_000)
     whole = height * random.uniform(1.05, 12.0, 20_000)
@@ -225,6 +225,8 @@ def test_search_is_there_in_eight_steps_for_rodes_that_boats_carry(stretch: floa
     rode = line_off_bottom(rode)
     case = regime(rode)
     slope = np.minimum(np.maximum(first_guess(rode=rode, case=case), case.least), case.most)
-    for _ in range(8):
+    there = []
+    for _ in range(8):  # a step tells how far the one before it came
         slope, short = stepped(slope=slope, rode=rode, case=case)
-    assert np.all(np.abs(short) <= 1e-9 * height) and MOST_STEPS >= 18
+        there.append(np.mean(np.abs(short) <= 1e-9 * height))
+    assert there[2] > 0.6 and there[4] > 0.9 and there[7] == 1.0 and MOST_STEPS >= 18
