@@ -40,7 +40,7 @@ REFUSALS: tuple[Refusal, ...] = (
             "(?:a|need|get) permit",
             "permission",
             "licen[cs]e",
-            "law",
+            "(?<!in )law(?! has| gave| let| is (?:out|at|on)| put| veer| reckon| think)",
             "lawful",
             "a fine(?! \\S*(?:night|day|evening|breeze|spot))",
             "is there a fine",
@@ -85,7 +85,8 @@ REFUSALS: tuple[Refusal, ...] = (
             "hpa and falling",
             "weather (?:tomorrow|tonight|window)",
             "what will the wind be",
-            "will the wind",
+            "(?<!hard )(?<!much )will the wind(?! \\S* ?(?:pull|pulls|push|tug|drag|load|strain))",
+            "(?:glass|barometer) (?:\\S+ ){0,10}(?:mean|means|expect|coming|storm|gale|blow) \\?",
             "is a storm coming",
             "will it blow",
             "what the wind will be",
@@ -97,7 +98,9 @@ REFUSALS: tuple[Refusal, ...] = (
         _GO,
         _any(
             "(?:do|should|shall|can|may) (?:i|we) sail",
-            "do (?:i|we) go(?! astern)",
+            "(?<!far )(?<!around )(?<!round )(?<!much )(?<!mark )do (?:i|we) go(?! astern| in| round| around| over| past| out to)",
+            "(?:do|should|shall|must|better) (?:i|we|she)? ?(?:slip|run for|cut and run|clear out|up anchor|make a run|ride it out|sit it out|bolt)",
+            "or (?:stop|stay|lie|sit|remain) (?:where|put|here)",
             "should (?:we|i) (?:still )?(?:go|leave|shift|move|turn|stay|sail|head|wait it|set off|run)",
             "shall (?:we|i) (?:still )?(?:go|leave|shift|turn back|move|sail)",
             "is it safe to",
@@ -248,12 +251,22 @@ REFUSALS: tuple[Refusal, ...] = (
 
 
 def refusal(line: str, *, plain: bool) -> str | None:
-    """Return who decides what a text asks, where no calculation does; in a plain question of ours a word of another subject does no harm."""
+    """Return who decides what a text asks, where no calculation does; beside a plain question of ours, other subjects may be told of."""
     whose, called = _indexed()
+    line = _asking(line) if plain else line
     for one in sorted({whose[number] for number, _ in called.by(line)}):
         if not (plain and REFUSALS[one].mentioned):
             return REFUSALS[one].why
     return None
+
+
+def _asking(line: str) -> str:
+    """Return the sentences of a line that ask, all of it where none does: `price is <money> a foot . what length must i buy ?`."""
+    asking = [one for one in _SENTENCE.findall(line) if one.endswith("?")]
+    return f" {' '.join(one.strip() for one in asking)} " if asking else line
+
+
+_SENTENCE = re.compile(r"[^.!?;\n]+[.!?;\n]?")
 
 
 @cache
