@@ -10,18 +10,8 @@ from typing import Any
 import msgspec
 import numpy as np
 
-from anchorcalc.answering.gate import (
-    Admitted,
-    alternatives,
-    as_taken,
-    at_high_end,
-    contradictions,
-    fill,
-    settled_system,
-    shortfalls,
-    too_ranged,
-    usual,
-)
+from anchorcalc.answering.filling import Admitted, as_taken, fill, shortfalls, usual
+from anchorcalc.answering.gate import alternatives, at_high_end, contradictions, settled_system, too_ranged
 from anchorcalc.answering.taking import Taken, take
 from anchorcalc.declare import Question
 from anchorcalc.doors.fleet_cells import ABSENT, FAULTY, FORMS, RANGED, Cells, Column, Reader, cell_of, clock_like
