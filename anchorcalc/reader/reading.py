@@ -98,7 +98,7 @@ def take_quantities(reading: Reading, *, without: set[int]) -> None:
     """Put what the quantities of a text say into a reading, those left out that were taken before."""
     sentence, question = reading.sentence, reading.question
     takes, parts = frozenset(question.inputs), taken_by(question, sentence.line)
-    found = gusts(standing(tokens=sentence.tokens, takes=parts, question=question.name, without=frozenset(without)), sentence)
+    found = gusts(standing(tokens=sentence.tokens, takes=parts, question=question, without=frozenset(without)), sentence)
     found = _products(_no_aliases(found), takes)
     found = _ratios(found, takes)
     _parts_of_rode(reading, found, takes)

@@ -2,6 +2,7 @@
 
 import math
 
+from anchorcalc.declare import Question
 from anchorcalc.reader.between import ALL_TERMS
 from anchorcalc.reader.fits import fit
 from anchorcalc.reader.likely import KINDS, NO_INPUT, Cue, likely
@@ -13,15 +14,18 @@ from anchorcalc.reader.together import best_path
 _UNLIKELY, _BY_RULE = -5.0, 0.2  # the logarithm of a share that is not looked at; how much a point of the cue tables adds to a logarithm
 _FAR_BEHIND = 0.7  # so far behind (in logarithm) a term is not taken, however well it goes with the others: two values for one term are asked back
 _TOLD, _NO_DOUBT = 4.0, math.log(0.97)  # a cue that is not passed over, unless the quantity is no input beyond doubt
+_LIKELY, _NO_CUE = math.log(0.6), (-1, -1)
 _SURE = 7.0  # the score of a role that no cue names
 
 
-def standing(*, tokens: tuple[Token, ...], takes: frozenset[str], question: str, without: frozenset[int] = frozenset()) -> list[Role]:
+def standing(*, tokens: tuple[Token, ...], takes: frozenset[str], question: Question, without: frozenset[int] = frozenset()) -> list[Role]:
     """Return every quantity of a text with the term it stands for in a question, so that all together are likeliest."""
+    wanted = frozenset(name for name, one in question.inputs.items() if one.need == "asked")
     by_rule = roles(tokens=tokens, takes=takes, without=without)
     known = cued(tokens, takes)
-    states = [_options(role, known[role.at], tokens=tokens, takes=takes, question=question) for role in by_rule]
-    return [_settled(*each, takes) for each in zip(by_rule, best_path(states), states, (known[role.at] for role in by_rule), strict=True)]
+    states = [_options(role, known[role.at], tokens=tokens, takes=takes, question=question.name) for role in by_rule]
+    best = [_sure(*each, wanted) for each in zip(best_path(states), states, strict=True)]
+    return [_settled(*each, takes) for each in zip(by_rule, best, (known[role.at] for role in by_rule), strict=True)]
 
 
 def cues_of(known: list[Role], takes: frozenset[str]) -> list[Cue]:
@@ -50,10 +54,17 @@ def _options(role: Role, known: list[Role], *, tokens: tuple[Token, ...], takes:
     return found
 
 
-def _settled(by_rule: Role, chosen: Role, options: list[Role], known: list[Role], takes: frozenset[str]) -> Role:
-    """Return the role that was chosen, as strongly as the cue tables speak for it; what only another question takes stays so."""
+def _sure(chosen: Role, options: list[Role], wanted: frozenset[str]) -> Role:
+    """Return the role that was chosen, or the likeliest; none where hardly a word says that it is an input which the question can do without."""
     likeliest = max(options, key=lambda one: one.score)
     chosen = likeliest if chosen.score < likeliest.score - _FAR_BEHIND else chosen
+    if chosen.term is None or chosen.term in wanted or chosen.cue != _NO_CUE or chosen.score >= _LIKELY:
+        return chosen
+    return Role(chosen.mention, chosen.at, None, 0.0)
+
+
+def _settled(by_rule: Role, chosen: Role, known: list[Role], takes: frozenset[str]) -> Role:
+    """Return the role that was chosen, as strongly as the cue tables speak for it; what only another question takes stays so."""
     if chosen.term == by_rule.term or (chosen.term is None and by_rule.term not in takes):
         return by_rule
     if chosen.term is None:
