@@ -13,13 +13,13 @@ import pyarrow.compute as pc
 from anchorcalc.answering.taking import Taken, bounded, take
 from anchorcalc.doors.fleet_signs import PLAIN_SIGNS, NumberSigns
 from anchorcalc.errors import Code, Fault, cut, fault
-from anchorcalc.units.clock import Clock
+from anchorcalc.units.clock import Form
 from anchorcalc.units.kinds import CLOCK, FIXES, FLAG, LENGTHS, POSITION, RATIO, SLOPE, WORD, Unit
 from anchorcalc.vocabulary.term import Term
 
 Column = np.ndarray[Any, np.dtype[Any]]
 ABSENT, GIVEN, FAULTY, RANGED = range(4)
-FORMS = ("plain", "naive", "offset")
+FORMS: tuple[Form, ...] = ("plain", "naive", "offset")
 _LISTS = (LENGTHS, POSITION, FIXES)
 _UNKNOWN = object()
 _REMEMBERED = 50_000  # texts of a column
@@ -61,7 +61,11 @@ class Reader:
         self._remembered: dict[Any, Taken | Fault | None] = {}
 
     def cells(self, values: Any) -> Cells:
-        """Return the cells of an arrow array or of a list of anything."""
+        """Return the cells of floats in numpy, of an arrow array or of a list of anything."""
+        if isinstance(values, np.ndarray):
+            if self.plain_numbers:
+                return self._floats(values)
+            values = pa.array(values, from_pandas=True)
         if not isinstance(values, pa.Array):
             return self._objects(values)
         if pa.types.is_dictionary(values.type):
@@ -100,6 +104,13 @@ class Reader:
 
         missing = values.is_null().to_numpy(zero_copy_only=False) if values.null_count else None
         return self._bulk(values.cast(pa.float64(), safe=False).to_numpy(zero_copy_only=False), missing, said)
+
+    def _floats(self, numbers: Column) -> Cells:
+        """Return floats as cells; nan is nothing given."""
+        cells = self._bulk(numbers, None, lambda row: self.number(float(numbers[row])))
+        if not isinstance(cells.state, int):
+            cells.state[np.isnan(numbers)] = ABSENT
+        return cells
 
     def _bulk(self, numbers: Column, missing: Column | None, said: Callable[[int], Taken | Fault]) -> Cells:
         """Return plain numbers as cells, checked against the bounds all at once."""
@@ -274,9 +285,7 @@ class Reader:
 
 
 def _state(one: Taken | Fault | None) -> int:
-    if one is None:
-        return ABSENT
-    return FAULTY if isinstance(one, Fault) else RANGED if one.is_range else GIVEN
+    return ABSENT if one is None else FAULTY if isinstance(one, Fault) else RANGED if one.is_range else GIVEN
 
 
 def _said(one: Taken | Fault | None) -> Taken | Fault:
@@ -289,8 +298,3 @@ def _is_no_value(value: Any) -> bool:
     if isinstance(value, float):
         return math.isnan(value)
     return type(value).__name__ in ("NAType", "NaTType", "MaskedConstant") or (isinstance(value, np.floating) and bool(np.isnan(value)))
-
-
-def clock_like(form: str) -> Clock:
-    """Return a clock time that stands for all of its form."""
-    return Clock(0.0, form)  # type: ignore[arg-type]

@@ -34,8 +34,11 @@ class Table:
         self.rows = len(self.frame)
 
     def column(self, name: Any) -> Any:
-        """Return one column as an arrow array, or as a list where it holds things of many kinds."""
+        """Return one column as it is where it holds floats in numpy, else as an arrow array, or as a list where it holds things of many kinds."""
         column = self.native[name] if isinstance(self.native, Mapping) else self.frame.get_column(name)
+        floats = _floats(column.to_native() if not isinstance(self.native, Mapping) and self.frame.implementation.is_pandas() else column)
+        if floats is not None:
+            return floats
         if not isinstance(self.native, Mapping) and self.frame.implementation.is_polars() and column.dtype == nw.Object:
             return column.to_list()  # in arrow they would be addresses in memory
         try:
@@ -63,6 +66,20 @@ class Table:
         made = added.to_pandas(types_mapper={pa.bool_(): pd.BooleanDtype()}.get)
         columns = nw.from_native(made, eager_only=True)
         return nw.to_native(self.frame.with_columns(*(columns.get_column(name) for name in columns.columns)))
+
+
+def _floats(column: Any) -> Column | None:
+    """Return the floats of a numpy array or of a pandas column as an array that cannot be written to; None of anything else.
+
+    Of what only looks like an array, such as a quantity with its unit, the numbers alone would not do.
+    """
+    if type(column).__module__.startswith("pandas.") and isinstance(column.dtype, np.dtype):
+        column = column.to_numpy()
+    if type(column) is not np.ndarray or column.dtype != np.float64 or column.ndim != 1:
+        return None
+    floats = column.view()
+    floats.flags.writeable = False
+    return floats
 
 
 def _length(table: Mapping[Any, Any]) -> int:

@@ -14,11 +14,12 @@ from anchorcalc.answering.filling import Admitted, as_taken, fill, shortfalls, u
 from anchorcalc.answering.gate import alternatives, at_high_end, contradictions, settled_system, too_ranged
 from anchorcalc.answering.taking import Taken, take
 from anchorcalc.declare import Question
-from anchorcalc.doors.fleet_cells import ABSENT, FAULTY, FORMS, RANGED, Cells, Column, Reader, cell_of, clock_like
+from anchorcalc.doors.fleet_cells import ABSENT, FAULTY, FORMS, RANGED, Cells, Column, Reader, cell_of
 from anchorcalc.doors.fleet_headings import Headings
 from anchorcalc.doors.fleet_results import Results
 from anchorcalc.doors.fleet_signs import PLAIN_SIGNS, NumberSigns
 from anchorcalc.errors import Fault, cut
+from anchorcalc.units.clock import Clock
 from anchorcalc.units.kinds import CLOCK
 from anchorcalc.units.quantity import Origin
 from anchorcalc.vocabulary import TERMS
@@ -101,7 +102,7 @@ class Group:
         elif state != ABSENT:
             low: Any = 0.0
             if TERMS[name].kind is CLOCK:
-                low = clock_like(FORMS[cell_of(self.cells[name].key, first)])
+                low = Clock(0.0, FORMS[cell_of(self.cells[name].key, first)])  # stands for all of its form
             elif self.cells[name].lists:
                 low = self.cells[name].lists[int(self.cells[name].low[first])]
             taken[name], origins[name] = Taken(low, low, text=_mark(name), is_range=state == RANGED), "asked"

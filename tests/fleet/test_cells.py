@@ -161,3 +161,15 @@ def test_a_column_of_any_type_is_read_or_told_of_row_by_row(kind: str, column: A
         assert other in problem if isinstance(other, str) else (problem, round(one, 6)) == ("", other)
     if kind == "pandas":
         pd.testing.assert_frame_equal(got[["depth [m]"]], made)
+
+
+def test_floats_are_read_where_they_lie_and_not_written_to() -> None:
+    depth = np.array([4.0, np.nan, 900.0, np.inf, -0.0])
+    before = depth.copy()
+    for given in ({"depth [m]": depth}, pd.DataFrame({"depth [m]": depth})):
+        problems = listed(check_table("rode_to_let_out", given), "problem")
+        assert [problem[:17] for problem in problems] == ["", "depth: is missing", "depth: '900 m' mu", "depth: 'inf m' is", "depth: '-0 m' mus"]
+    np.testing.assert_array_equal(depth, before)
+    assert depth.flags.writeable
+    assert listed(check_table("rode_to_let_out", {"depth": depth}), "problem")[1].startswith("depth: is missing")
+    assert set(listed(check_table("rode_to_let_out", {"depth [m]": np.full(3, np.nan)}), "problem")[0][:17].split(": ")) == {"depth", "is missing"}
