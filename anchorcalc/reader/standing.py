@@ -24,7 +24,7 @@ def standing(*, tokens: tuple[Token, ...], takes: frozenset[str], question: Ques
     by_rule = roles(tokens=tokens, takes=takes, without=without)
     known = cued(tokens, takes)
     states = [_options(role, known[role.at], tokens=tokens, takes=takes, question=question.name) for role in by_rule]
-    best = [_sure(*each, wanted) for each in zip(best_path(states), states, strict=True)]
+    best = [_sure(*each, wanted) for each in zip(by_rule, best_path(states), states, strict=True)]
     return [_settled(*each, takes) for each in zip(by_rule, best, (known[role.at] for role in by_rule), strict=True)]
 
 
@@ -54,8 +54,10 @@ def _options(role: Role, known: list[Role], *, tokens: tuple[Token, ...], takes:
     return found
 
 
-def _sure(chosen: Role, options: list[Role], wanted: frozenset[str]) -> Role:
+def _sure(by_rule: Role, chosen: Role, options: list[Role], wanted: frozenset[str]) -> Role:
     """Return the role that was chosen, or the likeliest; none where hardly a word says that it is an input which the question can do without."""
+    if chosen.term == by_rule.term and by_rule.score >= _TOLD:
+        return chosen
     likeliest = max(options, key=lambda one: one.score)
     chosen = likeliest if chosen.score < likeliest.score - _FAR_BEHIND else chosen
     if chosen.term is None or chosen.term in wanted or chosen.cue != _NO_CUE or chosen.score >= _LIKELY:
