@@ -19,6 +19,10 @@ _NAME = re.compile(r"(?<![.!?:]\s)(?<![A-Za-z])[A-Z][a-zà-ÿ]{2,20} \Z")
 
 def take_bare(*, scan: Scan, at: int, first: Read) -> int:
     """Take a number behind which no unit stands, and return where it ends."""
+    if (end := _elsewhere(low=scan.low, at=at, end=first.end)) is not None:
+        return scan.add(kind="other", amount=None, at=at, end=end)
+    if price := _PRICE.match(scan.low, first.end):
+        return scan.add(kind="money", amount=plain_amount(kind="number", low=first.value), at=at, end=price.end())
     other = other_at(low=scan.low, at=first.end)
     if other is not None or (at and scan.low[at - 1] in "$£€"):
         kind, end = other if other is not None else ("money", first.end)
@@ -33,6 +37,23 @@ def take_bare(*, scan: Scan, at: int, first: Read) -> int:
             scan.found.extend(listed)
             return listed[-1].end
     return _alone(scan=scan, at=at, first=first)
+
+
+_PRICE = re.compile(
+    r" (?:an?|per|the|each) (?:lit(?:re|er)|gallon|kilo|night|day|week|can|box|bag)\b"
+    r"|(?<=\.\d\d) (?:an?|per|the) (?:foot|ft|met(?:re|er)|m|fathom|yard|pound|lb|kg)\b"
+)
+_PHONE = re.compile(r"(?<!\d)\+?\d{2,5}(?:[ -]\d{2,5}){2,6}(?![\d.,:/]?\d| ?(?:m|ft|feet|foot|met(?:re|er)s?|fathoms?|kn|knots)\b)")
+_RINGS = re.compile(r"\b(?:ring|phone|telephone|tel|mobile|call|calls|text|reach|number|mmsi)\b[^.!?;]{0,24}\Z")
+_COURSE = re.compile(r"\b(?:course|heading|steering|steered|mmsi)\b[^\d.,;!?]{0,28}\Z")
+
+
+def _elsewhere(*, low: str, at: int, end: int) -> int | None:
+    """Return where a telephone number ends, or a course by compass."""
+    phone = _PHONE.match(low, at)
+    if phone and _RINGS.search(low, max(0, at - 40), at):
+        return phone.end()
+    return end if end - at == 3 and low[at:end].isdigit() and _COURSE.search(low, max(0, at - 44), at) else None
 
 
 def _range(*, scan: Scan, at: int, first: Read) -> int | None:

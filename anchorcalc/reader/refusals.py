@@ -40,7 +40,7 @@ REFUSALS: tuple[Refusal, ...] = (
             "(?:a|need|get) permit",
             "permission",
             "licen[cs]e",
-            "(?<!in )law(?! has| gave| let| is (?:out|at|on)| put| veer| reckon| think)",
+            "(?<!er in )(?<!er - in - )(?<!son in )(?<!son - in - )law(?! has| gave| let| is (?:out|at|on)| put| veer| reckon| think)",
             "lawful",
             "a fine(?! \\S*(?:night|day|evening|breeze|spot))",
             "is there a fine",

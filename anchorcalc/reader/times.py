@@ -94,6 +94,9 @@ def _is_slope(*, low: str, at: int, end: int) -> bool:
 def _bare(*, text: str, low: str, at: int) -> Mention | None:
     """Four digits that their neighbours make a time (`HW 1225`) or a year (`in 2026`)."""
     before = low[max(0, at - 12) : at]
+    day = _DAY_OF_MONTH.match(low, at)
+    if day and _ON.search(before):
+        return Mention("date", None, at, day.end(), text[at : day.end()])
     found = _FOUR.match(low, at)
     if found and not _unit_follows(low, found.end()) and (_CLOCK_BEFORE.search(before) and (low[at] == "0" or not _YEAR.match(low, at))):
         return _clock(text, at, found.end(), low)
@@ -107,6 +110,8 @@ def _bare(*, text: str, low: str, at: int) -> Mention | None:
     return None
 
 
+_DAY_OF_MONTH = re.compile(r"(?:0?[1-9]|[12]\d|3[01])/(?:0?[1-9]|[12]\d|3[01])(?![\d/\"])(?! ?(?:of|in|inch|shackle|chain|cable|line|rope|mile|nm|m|ft)\b)")
+_ON = re.compile(r"\b(?:on|today|tonight|yesterday|tomorrow|since|dated),? (?:the )?\Z")
 _UNIT = re.compile(r" ?(?:m|metres?|meters?|ft|feet|foot|kg|lbs?|kn|knots|rpm|mm|cm|n|lbf|w|hp|'|\")(?![a-z])")
 
 

@@ -1,4 +1,4 @@
-"""Slips of the finger in the words that matter: one letter too many, missing, wrong or out of its place.
+"""Slips of the finger in the words that matter: one letter too many, missing, wrong or out of its place, or drawn out (`deeep`).
 
 Only a word that means nothing as it stands is mended, only into one of these words, and only where a single one lies that near; the first letter
 stays but where two letters have changed places. Words of four letters are mended where two letters have changed places, never otherwise.
@@ -63,10 +63,17 @@ def _known() -> frozenset[str]:
 
 def mended(word: str) -> str:
     """Return a word as it was meant, where it lies one slip from a single word that matters; itself otherwise."""
-    if len(word) < 3 or len(word) > 14 or word in _known():
+    if len(word) < 3 or word in _known():
+        return word
+    if _DRAWN_OUT.search(word):
+        return next((short for short in (_DRAWN_OUT.sub(r"\1\1", word), _DRAWN_OUT.sub(r"\1", word)) if short in _known()), word)
+    if len(word) > 14:
         return word
     near = {other for left in _less_one(word) for other in _near().get(left, ()) if _one_slip(word, other)}
     return near.pop() if len(near) == 1 else word
+
+
+_DRAWN_OUT = re.compile(r"([a-z])\1{2,}")  # `deeep`, `sooo much`
 
 
 def _one_slip(word: str, meant: str) -> bool:

@@ -41,6 +41,7 @@ SAME = {
     "gettin": "getting",
     "w": "with",
     "r": "are",
+    "n": "and",
     "wat": "what",
     "wats": "what",
     "mil": "mm",
