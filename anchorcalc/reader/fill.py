@@ -6,11 +6,12 @@ from typing import Any
 from anchorcalc import cautions
 from anchorcalc.declare import Question
 from anchorcalc.reader.between import ALL_TERMS
-from anchorcalc.reader.fits import with_unit
+from anchorcalc.reader.fits import as_given, fit, with_unit
 from anchorcalc.reader.gear import settle_gear
 from anchorcalc.reader.guess import place_by_kind, place_unclaimed
 from anchorcalc.reader.marks import settle_marks
 from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.neighbour import others_quantities
 from anchorcalc.reader.places import settle_places
 from anchorcalc.reader.reading import Reading, take_quantities
 from anchorcalc.reader.sentence import Sentence
@@ -31,6 +32,7 @@ def filled(*, sentence: Sentence, question: Question, system: str | None, earlie
     _whole_rode(reading)
     _all_chain_out(reading)
     _from_boat(reading)
+    _neighbour(reading)
     settle_marks(reading)
     _words(reading)
     settle_gear(reading)
@@ -118,6 +120,25 @@ def _from_boat(reading: Reading) -> None:
         word in reading.sentence.line for word in (" anchor ", " hook ", " anchors ", " mine ", " ours ", " let go ", " drop ")
     ):
         reading.cautions.append(cautions.FROM_ANCHOR)
+
+
+_BOTH = (" both boat ", " both our boat ", " both of our boat ", " both yachts ", " both of us are ", " weare both ", " we are both ", " both of them are ")
+_HAS = frozenset("has got put veered".split())
+
+
+def _neighbour(reading: Reading) -> None:
+    """Take one length said of both boats for both; and what the neighbour is said to have for the rode that he has out."""
+    inputs, asked, tokens = reading.question.inputs, reading.asked, reading.sentence.tokens
+    if "other_rode_out" not in inputs:
+        return
+    if "boat_length" in asked and "other_boat_length" not in asked and any(one in reading.sentence.line for one in _BOTH):
+        asked["other_boat_length"] = asked["boat_length"]
+    theirs = others_quantities(tokens) if "other_rode_out" not in asked else frozenset()
+    before = {token.start: tokens[at - 1].word for at, token in enumerate(tokens) if at and token.start in theirs}
+    has = [one for one, term in reading.aside if term is None and one.kind == "length" and before.get(one.start) in _HAS]
+    if len(has) == 1 and fit(term=TERMS["other_rode_out"], mention=has[0]) == "yes":
+        reading.put("other_rode_out", as_given(term=TERMS["other_rode_out"], mention=has[0]))
+        reading.aside = [(one, term) for one, term in reading.aside if one is not has[0]]
 
 
 def _units(reading: Reading, *, system: str | None, earlier: Mapping[str, Any]) -> None:

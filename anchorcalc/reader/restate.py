@@ -187,8 +187,8 @@ def _own(tokens: list[Token], dropped: list[Mention], *, others: bool) -> list[T
     kept: list[Token] = []
     state, since = "", 0
     buffer: list[Token] = []
-    words, openings = [token.word for token in tokens], _openings()
-    if "<date>" not in words and not any(word in openings and _opening(words, at)[0] for at, word in enumerate(words)):
+    words = [token.word for token in tokens]
+    if "<date>" not in words and not any(_opens(word) and _opening(words, at)[0] for at, word in enumerate(words)):
         return tokens
     for at, token in enumerate(tokens):
         if state and at > since and (token.word in STOPS or token.word == ")" or _closes(words, at, state)):
@@ -200,7 +200,7 @@ def _own(tokens: list[Token], dropped: list[Mention], *, others: bool) -> list[T
             state = ""
         if not state and token.word == "<date>" and any(word in ("now", "today", "tonight") for word in words[at:]):
             state, since, buffer = "past", at, []
-        if not state and token.word in openings:
+        if not state and _opens(token.word):
             state, since = _opening(words, at)
             state = "" if state == "other" and others else state
             if state == "past" and any(word in ("was", "had", "were") for word in words[max(0, at - 4) : at]):
@@ -213,6 +213,10 @@ def _own(tokens: list[Token], dropped: list[Mention], *, others: bool) -> list[T
         else:
             kept.append(token)
     return kept
+
+
+def _opens(word: str) -> bool:
+    return word in _openings() or word in _SHIPS or word in ("neighbour", "neighbours")
 
 
 def _just_told(kept: list[Token], dropped: list[Mention]) -> None:
@@ -246,13 +250,36 @@ def _at(words: list[str], at: int, phrases: tuple[tuple[str, ...], ...]) -> bool
     return any(tuple(words[at : at + len(phrase)]) == phrase for phrase in phrases)
 
 
+_KIN = frozenset("dad brother cousin mate buddy friend".split())
+
+
+def _one_of_us(words: list[str], at: int, end: int) -> bool:
+    """Say whether one who is told of is aboard, did something to our gear, or is the one that we ask for: `me and my dad`, `for my dad`."""
+    before = words[at - 1] if at else ""
+    before = words[at - 2] if before in ("my", "our") and at > 1 else before
+    behind = words[end] if end < len(words) else ""
+    return words[end - 1] in _KIN and (before in ("for", "and", "with") or behind in _MADE or behind == "and")
+
+
 _OPINIONS = frozenset(
     "says said reckons makes thinks reads swears guesses claims tells logged counted measured recorded estimates guessed thought insists "
     "maintains".split()
 )
 
 
+_SHIPS = frozenset("ketch yawl sloop schooner cutter trawler motorboat cruiser catamaran yacht".split())
+_SAYS = frozenset("shouts shouted calls called hollers hollered put let veered anchored".split())
+_THEIRS = frozenset("has lies carries draws put let is swings with".split())
+_LOOKS = frozenset("big blue red white black green german danish dutch swedish norwegian french finnish grey little".split())
+_MADE = frozenset("tied painted marked sewed put whipped gave bought made rigged fitted taped asks wants wonders".split())
+
+
 def _opening(words: list[str], at: int) -> tuple[str, int]:
+    behind = words[at + 1] if at + 1 < len(words) else ""
+    if words[at] in _SHIPS and at and words[at - 1] in _LOOKS and (behind in _THEIRS or "not" in words[max(0, at - 3) : at]):
+        return "other", at
+    if words[at] in ("neighbour", "neighbours") and behind in _SAYS:
+        return "other", at
     for phrase, what in _openings().get(words[at], ()):
         place, end = 0, at
         while end < len(words) and place < len(phrase):
@@ -261,6 +288,8 @@ def _opening(words: list[str], at: int) -> tuple[str, int]:
             elif words[end] != "the":
                 break
             end += 1
+        if what == "other" and _one_of_us(words, at, end):
+            continue
         if place == len(phrase) and not (end < len(words) and words[end] in _OPINIONS):
             return what, end - 1
     return "", 0
