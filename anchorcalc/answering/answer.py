@@ -6,7 +6,8 @@ from typing import Any
 
 import numpy as np
 
-from anchorcalc.answering.gate import Admitted, admit
+from anchorcalc.answering.filling import Admitted
+from anchorcalc.answering.gate import admit
 from anchorcalc.answering.plan import Plan, plan_of
 from anchorcalc.answering.replies import Answer, LeftAside
 from anchorcalc.answering.results import Builder, at_corner, headline_corner
@@ -54,38 +55,43 @@ def answer(
     admitted = admit(question, asked, boat=boat, before=before, units=units)
     given, taken = admitted.values, admitted.taken
     found = question.solve(**{name: given[name] for name in question.direct if name in given})
-    corners = 2 ** len(admitted.ranges) if admitted.ranges else 0
-    clock_like = next((taken[name].low for name in question.clocks if name in taken), None) if question.clocks else None
-    builder = Builder(system=admitted.system, corners=corners, clock_like=clock_like)
+    builder = _builder(question, admitted)
     results = question.results(**builder.results(question.fields, found))
-    everywhere = values = {**given, **found}
-    exact = builder.exact
-    if corners:
-        corner = headline_corner(question.fields, found, corners)
-        values = at_corner(everywhere, corners=corners, corner=corner)
-        there = Builder(system=admitted.system, corners=0, clock_like=clock_like)
-        there.results(question.fields, at_corner(found, corners=corners, corner=corner))
-        exact = there.exact
+    everywhere = {**given, **found}
+    values, exact = _at_headline(question, builder, everywhere, found) if builder.corners else (everywhere, builder.exact)
     said = {name: _text_at(name, one, values) if one.is_range else one.text for name, one in taken.items()}
     told = {**said, **_rounded(admitted, values)} if admitted.derived else said
-    lines = _working(question, admitted, SimpleNamespace(**_alike(said, admitted, values), **_beside(plan, said, exact)), values, notes)
-    if corners:
-        lines.extend(_elsewhere(builder, exact))
+    shown = SimpleNamespace(**told, **_beside(plan, said, builder.shown))
+    worked = SimpleNamespace(**_alike(said, admitted, values), **_beside(plan, said, exact))
     warnings = _warnings(question, everywhere)
-    if boat:
-        warnings = [*_not_aboard(question, boat, found), *warnings]
     return plan.answer(
         status="answered",
         question=question.name,
-        headline=question.headline(SimpleNamespace(**told, **_beside(plan, said, builder.shown)), {**values, **builder.worst} if corners else values),
+        headline=question.headline(shown, {**values, **builder.worst} if builder.worst else values),
         results=results,
         read=plan.read(**_read(question, admitted, values)),
-        working=tuple(lines),
-        cautions=(*cautions, *warnings),
+        working=(*_working(question, admitted, worked, values, notes), *_elsewhere(builder, exact)),
+        cautions=(*cautions, *(_not_aboard(question, boat, found) if boat else ()), *warnings),
         sources=question.sources,
         version=VERSION,
         left_aside=left_aside,
     )
+
+
+def _builder(question: Question, admitted: Admitted) -> Builder:
+    corners = 2 ** len(admitted.ranges) if admitted.ranges else 0
+    clock_like = next((admitted.taken[name].low for name in question.clocks if name in admitted.taken), None) if question.clocks else None
+    return Builder(system=admitted.system, corners=corners, clock_like=clock_like)
+
+
+def _at_headline(
+    question: Question, builder: Builder, everywhere: Mapping[str, Any], found: Mapping[str, Any]
+) -> tuple[Mapping[str, Any], dict[str, Any]]:
+    """Return the values, and the results as texts, at the corner of the ranges that is worst for the headline's result."""
+    corner = headline_corner(question.fields, found, builder.corners)
+    there = Builder(system=builder.system, corners=0, clock_like=builder.clock_like)
+    there.results(question.fields, at_corner(found, corners=builder.corners, corner=corner))
+    return at_corner(everywhere, corners=builder.corners, corner=corner), there.exact
 
 
 def _beside(plan: Plan, said: Mapping[str, str], results: dict[str, str]) -> dict[str, str]:
@@ -112,7 +118,7 @@ def _alike(said: dict[str, str], admitted: Admitted, values: Mapping[str, Any]) 
 
 def _elsewhere(builder: Builder, exact: Mapping[str, str]) -> Iterator[str]:
     """Say which results are worst at other ends of the ranges than those that the working shows."""
-    for name in builder.worst:
+    for name in builder.worst if builder.corners else ():
         if name in builder.exact and builder.exact[name] != exact.get(name):
             yield f"{name} at its own worse ends: {builder.exact[name]}"
 
