@@ -272,7 +272,7 @@ def _horses(tokens: list[Token], at: int) -> tuple[Token, int] | None:
 def _products(tokens: list[Token]) -> list[Token]:
     """Mark both lengths of `13.4 m × 7.2 m`, the first in the unit of the second where it has none."""
     for at in range(len(tokens) - 2):
-        if tokens[at + 1].word not in _PRODUCT:
+        if tokens[at + 1].word not in _PRODUCT or word_at(tokens, at + 3) == "oclock":
             continue
         first, last = tokens[at].mention, tokens[at + 2].mention
         if first is None or last is None or not isinstance(first.amount, Amount) or not isinstance(last.amount, Amount):
