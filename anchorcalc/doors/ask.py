@@ -11,7 +11,7 @@ from anchorcalc.catalogue import question as question_named
 from anchorcalc.declare import Question
 from anchorcalc.doors.asking_back import choice, choices_of, doubtful, prompt, read_so_far
 from anchorcalc.doors.exchange import Before, exchange
-from anchorcalc.doors.followup import fill_lone, question_meant
+from anchorcalc.doors.followup import doubt_replaced, fill_lone, question_meant
 from anchorcalc.doors.python import checked_boat
 from anchorcalc.errors import InputError, TextError, fault
 from anchorcalc.reader.fill import filled
@@ -96,7 +96,8 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
         return Unclear(status="unclear", choices=(choice(reading, {}), choice(other, {})), version=VERSION)
     if earlier is not None:
         fill_lone(reading, before=earlier, known=known_before, boat=boat)
-        if not weighed and not reading.asked and not reading.bare and not reading.rivals:
+        doubt_replaced(reading, known=known_before)
+        if not weighed and not reading.asked and not reading.bare and not reading.rivals and not reading.open_terms:
             return cannot(NOTHING)
     if "rode_out" in reading.asked and _in_cables(reading.asked["rode_out"]):
         reading.open_terms["rode_out"] = TERMS["rode_out"].prompt

@@ -1,5 +1,6 @@
 """A text that goes on from an exchange before: which question it means, and what a lone quantity fills."""
 
+import math
 import re
 from collections.abc import Mapping
 from typing import Any
@@ -16,6 +17,7 @@ from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
 from anchorcalc.reader.sentence import Sentence
 from anchorcalc.units import kinds
+from anchorcalc.units.kinds import Amount
 from anchorcalc.vocabulary import TERMS
 
 _OPENERS = re.compile(
@@ -36,6 +38,34 @@ def question_meant(sentence: Sentence, before: Before | None) -> tuple[Question 
     if weighed and weighed[0].strongest >= _STRONG and (_ASKS.search(rest) or rest == line):
         return question_named(weighed[0].question), weighed
     return question_named(before.question), weighed
+
+
+_ONLY_A_LENGTH = re.compile(r"(?:with|for|make that|make it|say|about|at|and|if|then|now|but|what|how|same|so|oh|okay|,|<length>| )*[ ?.!]*")
+_MORE = re.compile(r" (?:another|extra|further) <length> | <length> (?:more|less|extra|further|longer|shorter|deeper) ")
+_NEAR = 2.5
+
+
+def doubt_replaced(reading: Reading, *, known: Mapping[str, Taken]) -> None:
+    """Ask for what a lone length would replace, where it is a change (`10 m more`), or no word says which and its size tells of another."""
+    line = reading.sentence.line
+    for name, value in list(reading.asked.items()):
+        held = known.get(name)
+        if held is None or not isinstance(value, Amount) or TERMS[name].kind is not kinds.LENGTH or name in reading.open_terms:
+            continue
+        lone = _ONLY_A_LENGTH.fullmatch(line) is not None and len(reading.asked) == 1
+        if _MORE.search(line) or (lone and _tells_of_another(reading, name, value, known)):
+            del reading.asked[name]
+            reading.open_terms[name] = TERMS[name].prompt
+
+
+def _tells_of_another(reading: Reading, name: str, value: Amount, known: Mapping[str, Taken]) -> bool:
+    """Say whether a length is not near what it would replace, or nearer to another length that was given."""
+    off = {
+        one: abs(math.log(value.low / held.low))
+        for one, held in known.items()
+        if one in reading.question.inputs and TERMS[one].kind is kinds.LENGTH and isinstance(held.low, float) and held.low > 0.0 < value.low
+    }
+    return len(off) > 1 and (off.get(name, 0.0) > min(off.values()) or off[name] > math.log(_NEAR))
 
 
 def fill_lone(reading: Reading, *, before: Before, known: Mapping[str, Any], boat: Mapping[str, Any] | None) -> None:
