@@ -1,8 +1,8 @@
 """How fast the REST layer answers, beside a bare echo: `python -m tests.benchmarks.rest.run [ROUNDS] [SECONDS]`.
 
 Needs `wrk`. Echo and application stand on the same server, one worker each, and take turns: first requests as fast as they come, then at
-half of the echo's top rate for the latency. Two figures are given: the ratio of rates, and that of processor time a request (echo over
-application), which other work on the machine disturbs less.
+half of the echo's top rate for the latency; at last one worker stands beside two. Two figures are given: the ratio of rates, and that of
+processor time a request (echo over application), which other work on the machine disturbs less.
 """
 
 import os
@@ -153,6 +153,15 @@ def latencies(ours: Server, echo: Server, *, top: float, rounds: int, seconds: i
     print(f"ratio of p99: {statistics.median(pair[1].p99 / pair[0].p99 for pair in pairs):.2f}")
 
 
+def workers(*, rounds: int, seconds: int) -> None:
+    """Measure and print how many more answers two workers give than one."""
+    with served() as one, served(workers=2) as two:
+        pairs = [[round_of(server, GET, seconds=seconds) for server in (one, two)] for _ in range(rounds)]
+    alone, both = (statistics.median(pair[place].rate for pair in pairs) for place in (0, 1))
+    ratio = statistics.median(pair[1].rate / pair[0].rate for pair in pairs)
+    print(f"\nGET, one worker: {alone:,.0f}/s; two workers: {both:,.0f}/s, {ratio:.2f} times as many")
+
+
 def main(arguments: list[str]) -> int:
     """Measure and print."""
     rounds, seconds = (int(one) for one in (arguments + ["5", "5"][len(arguments) :]))
@@ -160,6 +169,7 @@ def main(arguments: list[str]) -> int:
         print(sizes(ours, echo))
         top = rates(ours, echo, rounds=rounds, seconds=seconds)
         latencies(ours, echo, top=top, rounds=rounds, seconds=seconds)
+    workers(rounds=rounds, seconds=seconds)
     return 0
 
 
