@@ -15,7 +15,7 @@ from typing import Any
 import anchorcalc
 
 CALLS, ROUNDS = 300, 9
-LEAST_CALL_RATIO, LEAST_NEW_RATIO, MOST_IMPORT_RATIO = 5.0, 4.0, 1.25
+LEAST_CALL_RATIO, LEAST_NEW_RATIO, MOST_IMPORT_RATIO = 5.0, 5.0, 1.25
 
 
 def inputs(number: int) -> dict[str, Any]:
