@@ -122,7 +122,16 @@ def _from_boat(reading: Reading) -> None:
         reading.cautions.append(cautions.FROM_ANCHOR)
 
 
-_BOTH = (" both boat ", " both our boat ", " both of our boat ", " both yachts ", " both of us are ", " weare both ", " we are both ", " both of them are ")
+_BOTH = (
+    " both boat ",
+    " both our boat ",
+    " both of our boat ",
+    " both yachts ",
+    " both of us are ",
+    " weare both ",
+    " we are both ",
+    " both of them are ",
+)
 _HAS = frozenset("has got put veered".split())
 
 

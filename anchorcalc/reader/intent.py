@@ -44,7 +44,10 @@ def cues() -> dict[str, tuple[tuple[Cue, ...], tuple[Cue, ...]]]:
     return found
 
 
-_SECOND = re.compile(r" (?:[,;?.] )?(?:and|also|and also|also ,) (?:what|how|which|when|where|will|is|does|do|can|would|could) (?!<\w+> (?:long|deep|over all|overall|loa|wide|boat) )")
+_SECOND = re.compile(
+    r" (?:[,;?.] )?(?:and|also|and also|also ,) (?:what|how|which|when|where|will|is|does|do|can|would|could) "
+    r"(?!<\w+> (?:long|deep|over all|overall|loa|wide|boat) )"
+)
 _ASK_ENDS = re.compile(r" [?.!\n] ")
 _DECIDES, _NOTHING_LEFT = 10.0, 0.3
 _OWN_ASK, _PATTERNS_MOST, _PER_SHARE, _LEAST_SHARE = 8.0, 16.0, 5.0, 0.01

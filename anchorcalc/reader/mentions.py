@@ -18,7 +18,8 @@ _WORDS = (  # one to nineteen, the tens, hundred and so on, by first letter: the
     "|point(?= (?:one|two|three|four|five|six|seven|eight|nine|zero|nought)(?![a-z]))"
 )
 _A_UNIT = (
-    "(?:other)? (?=(?:f(?:oo|ee)t|met(?:re|er)|fathom|yard|inch|kilomet(?:re|er)|mile|nautical mile|light year|cable (?:off|from|away|of|and a (?:half|quarter))|cable's"
+    "(?:other)? (?=(?:f(?:oo|ee)t|met(?:re|er)|fathom|yard|inch|kilomet(?:re|er)|mile|nautical mile|light year"
+    "|cable (?:off|from|away|of|and a (?:half|quarter))|cable's"
     "|knot|kilo|kilogram|pound of|ounce|tonne|hour)(?![a-z]))"
 )
 _A_HUNDRED = (

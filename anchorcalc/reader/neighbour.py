@@ -31,7 +31,9 @@ def others_quantities(tokens: tuple[Token, ...]) -> frozenset[int]:
         word = token.word
         before = tokens[at - 1].word if at else ""
         behind = tokens[at + 1].word if at + 1 < len(tokens) else ""
-        if (word in _OTHERS and (known or word not in _THEY)) or (word in _SHIPS and (before in _THAT or behind in _THERE or (behind in _HAS and word not in ("boat", "ship") and _is_theirs(tokens, at)))):
+        if (word in _OTHERS and (known or word not in _THEY)) or (
+            word in _SHIPS and (before in _THAT or behind in _THERE or (behind in _HAS and word not in ("boat", "ship") and _is_theirs(tokens, at)))
+        ):
             other = known = True
         elif word in ("she", "her") and known and not other:
             other = True

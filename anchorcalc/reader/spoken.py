@@ -3,7 +3,7 @@
 from anchorcalc.reader.fits import with_unit
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.sentence import Token
-from anchorcalc.reader.spoken_parts import number_at, token_of, word_at
+from anchorcalc.reader.spoken_parts import number_at, of_those, token_of, word_at
 from anchorcalc.reader.spoken_times import o_clock, tide_time
 from anchorcalc.units.kinds import BEAUFORT_KNOTS, UNIT, Amount
 
@@ -16,6 +16,7 @@ _TIDAL = frozenset(("low", "high", "lw", "hw", "tide", "tides", "flood", "ebb", 
 
 def joined(tokens: list[Token]) -> list[Token]:
     """Return the tokens with what belongs together made one mention."""
+    tokens = of_those(tokens)
     if len(_TIDAL.intersection(token.word for token in tokens)) >= 2:
         tokens = [tide_time(tokens, at) for at in range(len(tokens))]
     found: list[Token] = []

@@ -110,7 +110,9 @@ def _bare(*, text: str, low: str, at: int) -> Mention | None:
     return None
 
 
-_DAY_OF_MONTH = re.compile(r"(?:0?[1-9]|[12]\d|3[01])/(?:0?[1-9]|[12]\d|3[01])(?![\d/\"])(?! ?(?:of|in|inch|shackle|chain|cable|line|rope|mile|nm|m|ft)\b)")
+_DAY_OF_MONTH = re.compile(
+    r"(?:0?[1-9]|[12]\d|3[01])/(?:0?[1-9]|[12]\d|3[01])(?![\d/\"])(?! ?(?:of|in|inch|shackle|chain|cable|line|rope|mile|nm|m|ft)\b)"
+)
 _ON = re.compile(r"\b(?:on|today|tonight|yesterday|tomorrow|since|dated),? (?:the )?\Z")
 _UNIT = re.compile(r" ?(?:m|metres?|meters?|ft|feet|foot|kg|lbs?|kn|knots|rpm|mm|cm|n|lbf|w|hp|'|\")(?![a-z])")
 
