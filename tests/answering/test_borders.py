@@ -183,3 +183,18 @@ def test_contradiction_is_refused_at_its_border_and_not_beyond(
         anchorcalc.answer(question, **inputs)
     assert [(fault.input, fault.code) for fault in caught.value.faults] == [(name, code)]
     assert anchorcalc.answer(question, **{**inputs, **mended}).status == "answered"
+
+
+def test_rode_just_long_enough_for_the_beach_is_long_enough() -> None:
+    beach: dict[str, Any] = {"slope": "1:10", "boat_length": "8 m", "draught": "0.6 m", "scope": 5, "bow_height": "1 m"}
+    asked = anchorcalc.answer("bow_and_stern", **beach).results.bow_rode.si
+    for rode, too_steep in ((asked, False), (asked * 0.999, True)):
+        assert anchorcalc.answer("bow_and_stern", **beach, rode_aboard={"value": rode, "unit": "m"}).results.too_steep is too_steep
+
+
+def test_pull_that_just_meets_a_gale_tests_for_it() -> None:
+    # ABYC H-40, 30 ft row (reproduction): 700 lbf at 30 kn
+    def said(pull: str) -> list[str]:
+        return [line[:8] for line in anchorcalc.setting_pull(boat_length="30 ft", pull=pull).working if "cannot test" in line]
+
+    assert said("700 lbf") == ["at 40 kn"] and said("699 lbf") == ["at 30 kn", "at 40 kn"]

@@ -84,6 +84,7 @@ ROOM: list[Case] = [
     ("rode_for_room", {"distance": "10 m", "boat_length": "9 m", "margin": "1 m", "depth": "5 m"},
      {"longest_rode": 0.0, "scope_there": 0.0, "fits": False}),
     ("rode_for_room", {"distance": "8 m", "boat_length": "9 m", "depth": "5 m"}, {"longest_rode": 0.0, "fits": False}),
+    ("rode_for_room", {"distance": "9.4 m", "boat_length": "9 m", "depth": "0.2 m", "bow_height": "0.1 m", "scope": 2}, {"longest_rode": 0.5}),
     ("rode_for_room", {"distance": "40..50 m", "boat_length": "9..10 m", "depth": "5 m", "bow_height": "1 m"},
      {"longest_rode": sqrt(30**2 + 6**2), "scope_there": sqrt(30**2 + 6**2) / 6, "fits": False}),
     ("where_to_drop", {"rode_out": "30 m", "depth": "5 m", "bow_height": "1 m"}, {"ahead_of_spot": sqrt(900 - 36), "stern_lies_at": None}),

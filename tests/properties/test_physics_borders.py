@@ -42,6 +42,7 @@ def test_fix_at_the_reach_of_the_antenna_is_not_beyond_it() -> None:
 def test_one_step_just_twice_as_fast_as_the_other_is_steady_still() -> None:
     assert signs(41.0, 45.0, 53.0).dragging.tolist() == [False, False, True]  # 4 and 8
     assert signs(41.0, 49.0, 53.0).dragging.tolist() == [False, False, True]  # 8 and 4
+    assert signs(49.99, 49.995, 50.004).dragging.tolist() == [False, False, True]  # 5 and 9 mm a minute
     assert not signs(41.0, 45.0, 53.5).dragging.any() and not signs(41.0, 49.5, 53.5).dragging.any()
     assert not signs(41.0, 41.0, 51.0).dragging.any() and not signs(41.0, 51.0, 51.0).dragging[:2].any()
 
@@ -65,6 +66,8 @@ def test_drift_needs_two_moments_and_has_no_bearing_where_nothing_moves() -> Non
     zero = np.zeros(2)
     assert math.isnan(drift_over_last(at=np.zeros(1), east=np.zeros(1), north=np.zeros(1)).speed)
     assert math.isnan(drift_over_last(at=np.array([60.0, 60.0]), east=zero, north=np.array([0.0, 9.0])).speed)
+    late = np.array([0.0, 200.0, 200.0, 200.0, 200.0, 200.0])
+    assert math.isnan(drift_over_last(at=late, east=0.0 * late, north=np.arange(6.0)).speed)  # the last five in one moment
     still = drift_over_last(at=np.array([0.0, 60.0]), east=zero, north=zero)
     assert still.speed == 0.0 and math.isnan(still.bearing)
     crawling = drift_over_last(at=np.array([0.0, 1e5]), east=zero, north=np.array([0.0, -1.0]))
