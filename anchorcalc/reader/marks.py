@@ -90,8 +90,17 @@ def _plain(line: str, phrase: str) -> bool:
     return (
         at >= 0
         and not line[:at].endswith((" not", " isnt", " arent"))
-        and (phrase != " from anchor " or not line[:at].rstrip().endswith((">", "far")) or " marks" in line[:at])
+        and (
+            phrase != " from anchor "
+            or not line[:at].rstrip().endswith((">", "far"))
+            or " marks" in line[:at]
+            or _EVERY.search(line[:at]) is not None
+        )
     )
+
+
+# `every 5 m from the anchor`, not `40 m from the anchor`
+_EVERY = re.compile(r" (?:(?:every|each|per)(?: \w+){0,2} <\w+>|<length> (?:, )?and <length>) ?$")
 
 
 def _list(reading: Reading) -> None:
