@@ -89,12 +89,13 @@ def fit(*, term: Term, mention: Mention) -> Fit:
     if mention.kind == "number":
         return _bare(term, mention)
     if mention.kind == wanted:
-        return _sized(term, mention)
+        return "never" if "article" in mention.flags and term.name in _NEVER_ONE else _sized(term, mention)
     if wanted == "force" and mention.kind == "mass":
         return "yes"
     return "no" if mention.kind in _MEASURED else "never"
 
 
+_NEVER_ONE = frozenset(("boat_length", "beam", "wind", "rode_out", "rode_aboard", "other_boat_length"))  # `a foot` is no boat, `a knot` no wind
 _COUNTS = frozenset(("one", "two", "three", "zero", "a couple"))  # more often a count than a value
 
 

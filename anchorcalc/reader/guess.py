@@ -1,5 +1,6 @@
 """Quantities that no word claims: the one place that is left for them, or a question back."""
 
+import math
 import re
 from collections.abc import Iterable
 
@@ -83,9 +84,25 @@ def place_by_kind(reading: Reading) -> None:
         if name in reading.asked or name in reading.bare or (kind == "mass" and name == "anchor_mass" and len(takes) > 1 and "load" in reading.asked):
             continue
         for mention in left:
-            if fit(term=TERMS[name], mention=mention) == "yes":
+            if fit(term=TERMS[name], mention=mention) == "yes" and likely_enough(reading, mention, name):
                 reading.put(name, as_given(term=TERMS[name], mention=mention))
                 reading.aside = [(one, term) for one, term in reading.aside if one is not mention]
+
+
+def likely_enough(reading: Reading, mention: Mention, name: str) -> bool:
+    """Say whether the weights allow that a quantity stands for a term."""
+    shares = reading.shares.get(mention.start)
+    return shares is None or name not in shares or shares[name] >= _LEAST_SHARE
+
+
+def maybe_meant(reading: Reading, mention: Mention, held: Iterable[str]) -> bool:
+    """Say whether a quantity, whatever else a word calls it, may well be an input that is still open."""
+    taken = {*reading.asked, *reading.bare, *reading.open_terms, *held}
+    shares = reading.shares.get(mention.start, {})
+    return any(log >= _MAYBE and name in reading.question.inputs and name not in taken for name, log in shares.items())
+
+
+_LEAST_SHARE, _MAYBE = math.log(0.1), math.log(0.25)
 
 
 def place_unclaimed(reading: Reading, *, known: frozenset[str]) -> None:
@@ -93,7 +110,7 @@ def place_unclaimed(reading: Reading, *, known: frozenset[str]) -> None:
     wanted = _wanted(reading, known)
     alone = [one for one in unclaimed(reading) if stands_alone(reading.sentence.tokens, one)]
     for mention in alone:
-        options = [name for name in open_for(reading, mention, known=known) if name in wanted]
+        options = [name for name in open_for(reading, mention, known=known) if name in wanted and likely_enough(reading, mention, name)]
         rivals = [other for other in alone if other is not mention and other.kind == mention.kind and other.amount != mention.amount]
         if len(options) == 1 and not rivals:
             reading.asked[options[0]] = as_given(term=TERMS[options[0]], mention=mention)
@@ -127,7 +144,7 @@ def loose(reading: Reading, *, known: Iterable[str]) -> list[tuple[Mention, list
     held = tuple(known)
     for mention, _ in reading.aside:
         doubted = mention.kind in MEASURED or (mention.kind == "number" and not _something_else(reading, mention))
-        if mention.start not in reading.told and doubted and not repeated(reading, mention):
+        if (mention.start not in reading.told or maybe_meant(reading, mention, held)) and doubted and not repeated(reading, mention):
             bare = mention.kind == "number"
             options = _of_number(reading, mention) if bare else open_for(reading, mention, known=held) or _instead(reading, mention)
             if options:
@@ -135,9 +152,12 @@ def loose(reading: Reading, *, known: Iterable[str]) -> list[tuple[Mention, list
     return found
 
 
-_NO_VALUE = frozenset(("label", "after_name", "times", "compound_word", "spelled", "fraction", "article"))  # names, counts and trade fractions
+_NO_VALUE = frozenset(("label", "after_name", "times", "compound_word", "fraction", "article"))  # names, counts and trade fractions
 _CALLED = re.compile(r"(?:[A-Z][\w']+ |\"|\b(?:gone|dropped|eased|gone down|come down|risen) from )\Z")
 _COUNTED = re.compile(r" (?!this|plus|minus|less|across|towards|does|unless|thus|always|yours|ours)[a-z]{3,20}s\b| of us\b")  # `3 reefs`
+_NAMED = re.compile(r" [A-Z]")  # a boat called `Forty Winks`
+_MERELY = re.compile(r"\b(?:of|at|by|about|until|till|before|after|past|around|the|these|those|all|both) \Z")  # `a raft of two`, `at seven`
+_MORE = re.compile(r" (?:more|to (?:fall|rise|come|go|drop))\b")  # `two more to fall`
 _BESIDE_GUSTS = re.compile(r"\bgust|\bsquall", re.IGNORECASE)
 
 
@@ -146,10 +166,12 @@ def _something_else(reading: Reading, mention: Mention) -> bool:
     text, amount = reading.sentence.text, mention.amount
     if _NO_VALUE & mention.flags or not isinstance(amount, Amount) or amount.value == 0.0:
         return True
+    if "spelled" in mention.flags and (amount.value == 1.0 or _NAMED.match(text, mention.end) or _MERELY.search(text[: mention.start])):
+        return True  # `one` is a pronoun more often than a figure
     digits = mention.text.isdigit() and len(mention.text) == 4
     named = _CALLED.search(text, max(0, mention.start - 24), mention.start) is not None or text[mention.end : mention.end + 1] == '"'
     mean = "wind" in reading.asked and _BESIDE_GUSTS.search(text) is not None
-    again = any(isinstance(one, Amount) and one.value == amount.value for one in reading.asked.values())
+    again = _MORE.match(text, mention.end) is None and any(isinstance(one, Amount) and one.value == amount.value for one in reading.asked.values())
     item = text[mention.end : mention.end + 1] in (".", ")") and all(one in text for one in (f"1{text[mention.end]} ", f"2{text[mention.end]} "))
     return digits or named or mean or again or item or _COUNTED.match(text, mention.end) is not None
 

@@ -35,7 +35,8 @@ def _one(reading: Reading, token: Token, before: tuple[Token, ...], behind: tupl
     """Take one position: with an anchor's word before it, where the anchor lies; with a time, a fix."""
     words = [one.word for one in before]
     anchor = max((at for at, word in enumerate(words) if word in _ANCHOR), default=-1)
-    times = [(at, one.mention) for at, one in enumerate(before) if one.mention is not None and is_time(one.mention, near=at == len(before) - 1)]
+    free = [(at, one.mention) for at, one in enumerate(before) if one.mention is not None and one.start not in used]
+    times = [(at, mention) for at, mention in free if is_time(mention, near=at == len(before) - 1)]
     assert token.mention is not None
     where = written(token.mention)
     if times and times[-1][0] > anchor:

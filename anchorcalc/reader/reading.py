@@ -36,6 +36,7 @@ class Reading(msgspec.Struct, kw_only=True):
     told: set[int] = msgspec.field(default_factory=set)
     sources: dict[str, tuple[int, float]] = msgspec.field(default_factory=dict)
     parts: dict[str, Mention] = msgspec.field(default_factory=dict)
+    shares: dict[int, dict[str, float]] = msgspec.field(default_factory=dict)
     notes: list[str] = msgspec.field(default_factory=list)
     cautions: list[Caution] = msgspec.field(default_factory=list)
 
@@ -98,7 +99,8 @@ def take_quantities(reading: Reading, *, without: set[int]) -> None:
     """Put what the quantities of a text say into a reading, those left out that were taken before."""
     sentence, question = reading.sentence, reading.question
     takes, parts = frozenset(question.inputs), taken_by(question, sentence.line)
-    found = gusts(standing(tokens=sentence.tokens, takes=parts, question=question, without=frozenset(without)), sentence)
+    stands, reading.shares = standing(tokens=sentence.tokens, takes=parts, question=question, without=frozenset(without))
+    found = gusts(stands, sentence)
     found = _products(_no_aliases(found), takes)
     found = _ratios(found, takes)
     _parts_of_rode(reading, found, takes)

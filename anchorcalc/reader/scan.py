@@ -47,7 +47,7 @@ class Scan:
         low = self.low
         if at and low[at - 1] == "-" and (at == 1 or low[at - 2] in " (=:\n\t,\xa0"):
             return at - 1, -value
-        if low.endswith(("minus ", "negative "), 0, at):
+        if low.endswith(("minus ", "negative "), 0, at) and not low.endswith("plus or minus ", 0, at):
             return at - (6 if low.endswith("minus ", 0, at) else 9), -value
         return at, value
 

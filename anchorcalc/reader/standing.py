@@ -10,22 +10,31 @@ from anchorcalc.reader.role import Role
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.slots import cued, roles
 from anchorcalc.reader.together import best_path
+from anchorcalc.units.kinds import SIZE
 
 _UNLIKELY, _BY_RULE = -5.0, 0.2  # the logarithm of a share that is not looked at; how much a point of the cue tables adds to a logarithm
 _FAR_BEHIND = 0.7  # so far behind (in logarithm) a term is not taken, however well it goes with the others: two values for one term are asked back
 _TOLD, _NO_DOUBT = 4.0, math.log(0.97)  # a cue that is not passed over, unless the quantity is no input beyond doubt
-_LIKELY, _NO_CUE = math.log(0.6), (-1, -1)
+_LIKELY = math.log(0.6)
 _SURE = 7.0  # the score of a role that no cue names
 
 
-def standing(*, tokens: tuple[Token, ...], takes: frozenset[str], question: Question, without: frozenset[int] = frozenset()) -> list[Role]:
-    """Return every quantity of a text with the term it stands for in a question, so that all together are likeliest."""
+def standing(
+    *, tokens: tuple[Token, ...], takes: frozenset[str], question: Question, without: frozenset[int] = frozenset()
+) -> tuple[list[Role], dict[int, dict[str, float]]]:
+    """Return every quantity of a text with the term it stands for in a question, so that all together are likeliest.
+
+    The other is the logarithm of the share that each term has, by where a quantity starts.
+    """
     wanted = frozenset(name for name, one in question.inputs.items() if one.need == "asked")
     by_rule = roles(tokens=tokens, takes=takes, without=without)
     known = cued(tokens, takes)
-    states = [_options(role, known[role.at], tokens=tokens, takes=takes, question=question.name) for role in by_rule]
-    best = [_sure(*each, wanted) for each in zip(by_rule, best_path(states), states, strict=True)]
-    return [_settled(*each, takes) for each in zip(by_rule, best, (known[role.at] for role in by_rule), strict=True)]
+    shares = {role.at: _shares(role, known[role.at], tokens=tokens, takes=takes, question=question.name) for role in by_rule if _weighed(role)}
+    states = [_options(role, known[role.at], shares.get(role.at), takes=takes) for role in by_rule]
+    cues = [known[role.at] for role in by_rule]
+    best = [_sure(*each, wanted) for each in zip(by_rule, best_path(states), states, cues, strict=True)]
+    found = [_settled(*each, takes) for each in zip(by_rule, best, cues, strict=True)]
+    return found, {role.mention.start: shares[role.at] for role in by_rule if role.at in shares}
 
 
 def cues_of(known: list[Role], takes: frozenset[str]) -> list[Cue]:
@@ -33,12 +42,21 @@ def cues_of(known: list[Role], takes: frozenset[str]) -> list[Cue]:
     return [(one.term, one.score, one.fit, one.term in takes) for one in known]
 
 
-def _options(role: Role, known: list[Role], *, tokens: tuple[Token, ...], takes: frozenset[str], question: str) -> list[Role]:
+def _weighed(role: Role) -> bool:
+    """Say whether the weights know of such a quantity: not of clock times, lists, sizes without a unit, and what is plainly of a wrong dimension."""
+    bare_size = role.fit == "bare" and role.term is not None and ALL_TERMS[role.term].kind is SIZE
+    return role.mention.kind in KINDS and role.mention.group < 0 and (role.fit != "no" or role.term is None) and not bare_size
+
+
+def _shares(role: Role, known: list[Role], *, tokens: tuple[Token, ...], takes: frozenset[str], question: str) -> dict[str, float]:
+    return likely(tokens, role.at, question=question, cues=cues_of(known, takes), takes=takes)
+
+
+def _options(role: Role, known: list[Role], logs: dict[str, float] | None, *, takes: frozenset[str]) -> list[Role]:
     """Return what a quantity can be, each scored by the logarithm of its share."""
     mention = role.mention
-    if mention.kind not in KINDS or mention.group >= 0 or (role.fit == "no" and role.term is not None):
+    if logs is None:
         return [role._replace(score=0.0)]
-    logs = likely(tokens, role.at, question=question, cues=cues_of(known, takes), takes=takes)
     by_term = {one.term or "": one for one in known if one.fit != "no" and one.term in takes}
     told = by_term.get(role.term or "")
     sure = told is not None and told.score >= _TOLD and logs[NO_INPUT] < _NO_DOUBT
@@ -54,13 +72,14 @@ def _options(role: Role, known: list[Role], *, tokens: tuple[Token, ...], takes:
     return found
 
 
-def _sure(by_rule: Role, chosen: Role, options: list[Role], wanted: frozenset[str]) -> Role:
+def _sure(by_rule: Role, chosen: Role, options: list[Role], known: list[Role], wanted: frozenset[str]) -> Role:
     """Return the role that was chosen, or the likeliest; none where hardly a word says that it is an input which the question can do without."""
     if chosen.term == by_rule.term and by_rule.score >= _TOLD:
         return chosen
     likeliest = max(options, key=lambda one: one.score)
     chosen = likeliest if chosen.score < likeliest.score - _FAR_BEHIND else chosen
-    if chosen.term is None or chosen.term in wanted or chosen.cue != _NO_CUE or chosen.score >= _LIKELY:
+    told = any(one.term == chosen.term and one.score >= _TOLD for one in known)
+    if chosen.term is None or chosen.term in wanted or told or chosen.score >= _LIKELY:
         return chosen
     return Role(chosen.mention, chosen.at, None, 0.0)
 
