@@ -23,6 +23,8 @@ _FROM = {
         " beginning at anchor ",
         " from anchor itself ",
         " includes <length> of chain ",
+        " includes chain ",
+        " at anchor end ",
         " counting chain ",
         " chain counted ",
         " chain included ",
@@ -47,6 +49,12 @@ _FROM = {
         " warp only ",
         " begin after chain ",
         " begin at end of chain ",
+        " start at end of chain ",
+        " starts at end of chain ",
+        " starting at end of chain ",
+        " begins at end of chain ",
+        " starting at splice ",
+        " past chain ",
         " at chain end ",
         " on line only ",
         " from chain join ",
@@ -114,12 +122,15 @@ def _list(reading: Reading) -> None:
     if len(members) >= 2:
         amounts = [one.amount for one in members if isinstance(one.amount, Amount)]
         starts = {one.start for one in members}
+        others = [one for one in reading.rivals.get("chain", []) if one not in amounts]  # `45 m from where the chain ends, 8 m of chain`
         reading.aside = [(one, term) for one, term in reading.aside if one.start not in starts]
         for term in [name for name, (start, _) in reading.sources.items() if start in starts]:
             reading.asked.pop(term, None)
             reading.rivals.pop(term, None)
         reading.asked.pop("marks", None)
         reading.rivals = {term: values for term, values in reading.rivals.items() if term not in ("marks", "mark_interval", "chain", "line")}
+        if others and "chain" in reading.question.inputs:
+            reading.put("chain", others[0])
         reading.asked["marks"] = amounts
     elif isinstance(reading.asked.get("marks"), Amount):
         reading.put("mark_interval", reading.asked.pop("marks"))

@@ -62,6 +62,10 @@ _OF_CHAIN = re.compile(
     r"\b(?:chain|cables?|rode|decks?|anchor\w*|water|veer\w*|out|scope|hawse\w*|let|fathoms?|depth|deep|bitter|windlass|wind|roller|mud)\b"
 )
 _OF_AN_ENGINE = re.compile(r"\b(?:prop\w*|engine|outboard|motor|astern|diesel|inboard|full|back\w*|rpm|revs|pull|boat)\b")
+_MOVES = re.compile(
+    r"\b(?:current|stream|tid\w+|drift\w*|set(?:s|ting)?|ebb\w*|flood\w*|half|winds?|breeze|blow\w*|speed|moving|making|going|run(?:s|ning)?"
+    r"|carr\w+|down on)\b"
+)
 _TIED = re.compile(r"\b(?:ties?|tied|tying)\b")
 _IN_A_ROPE = re.compile(
     r" (?:in|on|along) (?:the|my|our|a) (?:line|rope|rode|warp|cord|string|lead)\b| every (?:\d|one\b|two\b|five\b|ten\b|fathom|metre|meter)"
@@ -77,6 +81,8 @@ def _is_another_word(*, low: str, at: int, end: int, unit: Unit) -> bool:
         return _OF_CHAIN.search(around) is None
     if word.startswith("horse") and len(word) < len("horsepower"):
         return _OF_AN_ENGINE.search(around) is None
+    if word == "knot" and not low[at - 1].isdigit():
+        return _MOVES.search(around) is None  # `a knot that can be undone`
     return word == "knots" and (_TIED.search(low, max(0, at - 20), at) is not None or _IN_A_ROPE.match(low, end) is not None)
 
 

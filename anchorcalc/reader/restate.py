@@ -39,7 +39,7 @@ def _takes_back() -> frozenset[tuple[str, ...]]:
 
 _BETWEEN = frozenset(
     ", - – . ... ! ? ( ) er eh ah oh um well it is i that more like hang on wait no sorry we the a of about then to call plain make mean meant "
-    "call hang okay".split()
+    "call hang okay misread misheard misspoke".split()
 )
 
 

@@ -22,6 +22,9 @@ _FROM: dict[str, tuple[str, ...]] = {
         "of keel",
         "keel reading",
         "keel depth reads",
+        "on keel",
+        "bottom of keel",
+        "zeroed to keel",
     ),
     "transducer": (
         "from transducer",
@@ -58,6 +61,7 @@ _FROM["transducer"] += tuple(
     for phrase in ("from transducer", "below transducer", "under transducer", "beneath transducer", "at transducer")
 )
 _ARTICLES = frozenset("the a an my our her his their your its".split())
+_SMALL = frozenset(("little", "small"))
 _ZEROS = {"keel": "keel", "surface": "surface", "waterline": "surface", "transducer": "transducer", "sensor": "transducer"}
 _EITHER = re.compile(rf" ({'|'.join(_ZEROS)}) or (?:from |under |below )?({'|'.join(_ZEROS)}) ")
 _NOT = frozenset(("not", "isnt", "doesnt"))
@@ -65,7 +69,7 @@ _NOT = frozenset(("not", "isnt", "doesnt"))
 
 def reads_from(tokens: tuple[Token, ...], *, transducer_given: bool) -> list[str]:
     """Return what the text says that the sounder measures from; more than one where it says more than one."""
-    words = [token.word for token in tokens if token.word not in _ARTICLES]
+    words = [token.word for token in tokens if token.word not in _ARTICLES and token.word not in _SMALL]
     line = f" {' '.join(words)} "
     doubt = _EITHER.search(line)
     if doubt is not None:

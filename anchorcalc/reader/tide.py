@@ -9,13 +9,20 @@ from anchorcalc.units.kinds import Amount
 from anchorcalc.vocabulary import TERMS
 
 # A tide that is on its way: the word for it, and within a few small words the word for where it goes.
-_SMALL = r"(?: (?:is|still|going|to|has|some|way|yet|a|bit|lot|in|here|now|will|be|keeps|on|its|it|the|and|fair|good|long|quite|also)){0,6}"
+_SMALL = (
+    r"(?: (?:is|still|going|to|has|some|way|yet|a|bit|lot|in|here|now|will|be"
+    r"|keeps|on|its|it|the|and|fair|good|long|quite|also|got|just|only|well)){0,6}"
+)
 _RISES = re.compile(
     rf" (?:tide|tides|flood|water|level|sea){_SMALL} (?:rising|making|make|makes|rise|rises|come|comes|coming in|coming up|coming|flooding"
     rf"|flood|fills?|filling)(?= )"
     r"| (?:(?:big|huge|massive|large) tides?|tides? (?:is |be |will |(?:going to ))*(?:big|huge|massive)|range of tide|tid(?:e|al) range"
     r"|some tide|tide on top|rise of tide"
-    r"|young flood|rise of the tide)(?= )"
+    r"|young flood|rise of the tide|(?:rising|making|incoming|flooding|flood) tide|half flood)(?= )"
+    r"| (?:she|it)(?: (?:is|will|still|be|to|has|yet|going|got)){0,4} (?:flood|flooding|floods|making yet)(?= )"
+    r"| (?:hw|high water|high tide|top of the tide|top of tide) (?:is |will be |be )?(?:isnt |not |only |still |yet )?"
+    r"(?:until|till|(?:due )?at <clock>|for another|hours? (?:off|away)|(?:still )?to come|a (?:long )?way off"
+    r"|in <duration>|<duration> (?:off|away))(?= )"
 )
 _FALLS = re.compile(
     rf" (?:tide|tides|ebb|water|level|sea){_SMALL} (?:falling|fall|falls|drop|drops|dropping|ebbing|ebbs?|running|go out|goes out|going out"
