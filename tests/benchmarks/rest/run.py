@@ -77,7 +77,7 @@ def round_of(server: Server, load: Load, *, seconds: int, pause: int = 0) -> Mea
     if "Non-2xx" in said and load.mode != "kept":
         sys.exit(f"{load.name} was refused:\n{said}")
     requests = int(found(r"(\d+) requests in", said))
-    return Measured(float(found(r"Requests/sec:\s+([\d.]+)", said)), used / requests * 1e6, milliseconds(found(r"99%\s+(\S+)", said)))
+    return Measured(float(found(r"Requests/sec:\s+([\d.]+)", said)), used / requests * 1e6, milliseconds(found(r"\n\s+99%\s+(\S+)", said)))
 
 
 def found(pattern: str, text: str) -> str:
