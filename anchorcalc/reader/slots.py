@@ -248,7 +248,13 @@ def _keep(
 
 # A wrong dimension counts only right beside its word, and never where the question takes a term of the quantity's own kind.
 _TIGHT, _PLAIN, _LEAST, _LEAST_FOREIGN, _MOST_SCOPE = 1.0, 6.0, 1.0, 2.5, 15.0
-_OWN_KIND = {"speed": ("wind", "current", "drift"), "power": ("engine_power",), "angle": ("spread", "angle", "pull_angle"), "force": ("load", "pull")}
+_OWN_KIND = {
+    "speed": ("wind", "current", "drift"),
+    "power": ("engine_power",),
+    "angle": ("spread", "angle", "pull_angle"),
+    "force": ("load", "pull"),
+    "mass": ("anchor_mass", "load", "pull"),
+}
 
 
 def roles(*, tokens: tuple[Token, ...], takes: frozenset[str], without: frozenset[int] = frozenset()) -> list[Role]:
