@@ -58,6 +58,7 @@ def settle_tide(reading: Reading) -> None:
     takes = reading.question.inputs
     if "tide_rise" not in takes and "tide_fall" not in takes:
         return
+    _down_to(reading)
     _heights(reading)
     line = reading.sentence.line
     bare_line = line.replace(" the ", " ")
@@ -69,6 +70,20 @@ def settle_tide(reading: Reading) -> None:
     for term, told in (("tide_rise", _RISES), ("tide_fall", _FALLS)):
         if term in takes and term not in reading.asked and term not in reading.bare and (told.search(line) or _BOTH.search(line)):
             reading.open_terms[term] = TERMS[term].prompt
+
+
+_DOWN = frozenset(("down", "drops", "drop", "falls", "fall", "ebbs", "ebb", "sinks", "sink"))
+
+
+def _down_to(reading: Reading) -> None:
+    """`It drops to 3 m` tells what is left at low water, not the fall."""
+    tokens = reading.sentence.tokens
+    start = reading.sources.get("tide_fall", (-1, 0.0))[0]
+    for at, token in enumerate(tokens):
+        told = at >= 2 and tokens[at - 1].word == "to" and tokens[at - 2].word in _DOWN
+        if told and token.start == start and token.word == "<length>" and token.mention is not None and "tide_fall" not in reading.rivals:
+            reading.asked.pop("tide_fall", None)
+            reading.parts.setdefault("at_low", token.mention)
 
 
 def _heights(reading: Reading) -> None:
