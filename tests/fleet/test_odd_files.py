@@ -96,7 +96,7 @@ REFUSED: dict[str, tuple[str, str | bytes, str]] = {
     "an object over several lines": (".jsonl", '{\n"depth": "4 m"\n}\n', "line 1"),
     "a number that is none": (".jsonl", '{"depth [m]": NaN}\n', "line 1"),
     "latin letters in an object": (".jsonl", '{"boat": "båt"}\n'.encode("latin-1"), "line 1"),
-    "a list in a list in a list": (".jsonl", '{"depth": ' + "[" * 5000 + "]" * 5000 + "}\n", "line 1"),
+    "a list in a list in a list": (".jsonl", '{"depth": ' + "[" * 50_000 + "]" * 50_000 + "}\n", "line 1"),
     "a line of 2 MB": (".jsonl", '{"depth": "4 m", "note": "' + "x" * 2_000_000 + '"}\n', "a line of more than 1 MB"),
     "a unit that does not fit, far down": (".jsonl", '{"depth [m]": 4}\n' * 200 + '{"depth [kg]": 4}\n', "has a unit of mass"),
     "text for Parquet": (".parquet", "depth [m]\n4\n", "is no Parquet file"),
