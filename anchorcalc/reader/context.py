@@ -14,9 +14,11 @@ _SAID_BEFORE = {
 }
 _FLAG = {word: frozenset({flag}) for flag, words in _SAID_BEFORE.items() for word in words}
 _LAST_WORDS = frozenset(word.rsplit(" ", 1)[-1] for word in _FLAG)
-_AFTER_BEGINS, _AFTER_GOES_ON = frozenset(" -+i"), frozenset(["", *"oimpteslx +.,;:)"])
-_AFTER = re.compile(r"(?:-?ish\b| or so\b| odd\b|-odd\b)|( or more\b| plus\b|\+)|( or less\b| max\b| tops\b)|( more\b| extra\b)")
-_AFTERS = (frozenset({"about"}), frozenset({"at_least"}), frozenset({"at_most"}), frozenset({"another"}))
+_AFTER_BEGINS, _AFTER_GOES_ON = frozenset(" -+i"), frozenset(["", *"oimpteslxbu +.,;:)"])
+_AFTER = re.compile(
+    r"(?:-?ish\b| or so\b| odd\b|-odd\b)|( or more\b| plus\b|\+)|( or less\b| max\b| tops\b)|( more\b| extra\b)|( (?:below|under) (?:chart )?datum\b)"
+)
+_AFTERS = (frozenset({"about"}), frozenset({"at_least"}), frozenset({"at_most"}), frozenset({"another"}), frozenset({"below_datum"}))
 
 
 def around(*, low: str, start: int, end: int) -> frozenset[str]:

@@ -100,7 +100,12 @@ _COUNTS = frozenset(("one", "two", "three", "zero", "a couple"))  # more often a
 
 
 def _bare(term: Term, mention: Mention) -> Fit:
-    if "times" in mention.flags or "label" in mention.flags or "after_name" in mention.flags or mention.text.lower() in _COUNTS:
+    if (
+        "times" in mention.flags
+        or "label" in mention.flags
+        or "after_name" in mention.flags
+        or (mention.text.lower() in _COUNTS and "another" not in mention.flags)
+    ):
         return "never"
     if is_trade_fraction(mention):
         return "yes" if term.kind is kinds.SIZE else "bare" if term.name not in _SHORT and "fraction" not in mention.flags else "never"
@@ -116,6 +121,9 @@ def _sized(term: Term, mention: Mention) -> Fit:
     return "never" if small and term.name in _SHORT else "yes"
 
 
+_ABOVE_DATUM = frozenset(("low_height", "high_height"))
+
+
 def as_given(*, term: Term, mention: Mention) -> Amount:
     """Return a quantity as the gate takes it for a term: a pull in kg or lb as a force, a trade fraction in inches."""
     amount = mention.amount
@@ -123,6 +131,8 @@ def as_given(*, term: Term, mention: Mention) -> Amount:
     if amount.unit and amount.unit not in UNIT and amount.kind in _PLAIN:
         size = UNIT[_PLAIN[amount.kind]]
         amount = Amount(amount.kind, amount.low, amount.high, size.symbol, tidy(amount.low / size.factor), tidy(amount.high / size.factor))
+    if "below_datum" in mention.flags and term.name in _ABOVE_DATUM:
+        return Amount(amount.kind, -amount.high, -amount.low, amount.unit, -amount.value_high, -amount.value)
     if term.kind is kinds.FORCE and amount.unit in _FORCE_OF_MASS:
         return with_unit(amount, unit=_FORCE_OF_MASS[amount.unit])
     if term.kind is kinds.FORCE and amount.kind == "mass":

@@ -6,6 +6,7 @@ from anchorcalc.reader.fits import with_unit
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
 from anchorcalc.units.kinds import Amount
+from anchorcalc.vocabulary import TERMS
 
 _FROM = {
     "anchor": (
@@ -87,9 +88,30 @@ def settle_marks(reading: Reading) -> None:
         line = line.replace(article, " ")
     if _AT_THE_JOIN.search(line):
         line += "from chain end "
-    found = {word for word, phrases in _FROM.items() if any(_plain(line, phrase) for phrase in phrases)}
+    found = {word for word, phrases in _FROM.items() if any(_plain(line, phrase) for phrase in phrases)} or _counted(line)
     if len(found) == 1:
         reading.put("marks_from", found.pop())
+    elif found or (_COUNTS.search(line) and not {"marks", "mark_interval"}.isdisjoint(reading.asked)):
+        reading.open_terms["marks_from"] = TERMS["marks_from"].prompt
+
+
+# However it is put where marks count from: `counted from the hook`, `zero being the anchor shank`, `they begin on the rope`.
+_COUNTS = re.compile(r" (?:counted|reckoned|zero|nought)(?= )")
+_BEGINS_AT = re.compile(
+    r" (?:count|counts|counted|counting|reckoned|measured|zero|nought|begin|begins|beginning|start|starts|starting|numbered)"
+    r"(?: (?:from|at|on|being|is|right|up|only|off|with|by|them|it|and))+ (?:(?P<anchor>anchor|hook|shank|anchor ring|anchor shackle|bower|flukes?)"
+    r"|(?P<chain_end>splice|join|rope|line|warp|nylon|chain end|end of chain))(?= )"
+)
+_CHAIN_OUT = re.compile(
+    r" chain(?: (?!rope|line|warp)[^ .;?!]+){0,6} (?:not|isnt|arent|never|un)(?: (?:marked|nor|or|being|even))* ?"
+    r"(?:counted|marked|included|numbered)(?= )"
+)
+
+
+def _counted(line: str) -> set[str]:
+    """Return where the marks count from by the words of counting."""
+    found = {str(one.lastgroup) for one in _BEGINS_AT.finditer(line)}
+    return found | {"chain_end"} if _CHAIN_OUT.search(line) else found
 
 
 def _plain(line: str, phrase: str) -> bool:

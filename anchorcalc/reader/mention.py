@@ -19,7 +19,8 @@ class Mention(NamedTuple):
         `date`, `ordinal`, `other` (rpm, volts …); their `amount` is None or a bare number.
     flags
         `range` (said as one: low and high differ), `alternative` (`4 or 5 m`), `beaufort`, `no_upper_end` (F12: `high` is infinite);
-        `about`, `at_least`, `at_most`, `under`, `over` (what stands beside the number), `another` (a change, not a value);
+        `about`, `at_least`, `at_most`, `under`, `over` (what stands beside the number);
+        `another` (a change, not a value), `below_datum` (a height of tide);
         `spelled` (in words), `fraction` (`3/8`), `article` (`a fathom`), `adjective` (`28-foot`, `40 footer`), `product` (`13.4 m x 7.2 m`, both);
         `shared_unit` (the unit stands at a neighbour in the list), `list` (see `group`), `ambiguous_unit` (`ton`, `KN`), `upper_m` (`5 M`);
         of bare numbers: `times` (`seven times the depth`, `7x`), `compound_word` (`three-strand`), `after_name` (behind a capitalised word:

@@ -241,7 +241,17 @@ SHACKLES = Term(
             "open",
             (
                 *("not seized", "unseized", "arent seized", "not moused", "unmoused", "arent moused", "not wired", "unwired", "arent wired"),
-                *("open pins", "open pin", "pins open", "pins are open", "shackles open", "shackles are open"),
+                *(
+                    "not secured",
+                    "unsecured",
+                    "not locked",
+                    "open pins",
+                    "open pin",
+                    "pins open",
+                    "pins are open",
+                    "shackles open",
+                    "shackles are open",
+                ),
                 *("pins of the shackles open", "pins of the shackles are open", "just hand tight", "pins are bare"),
             ),
         ),
