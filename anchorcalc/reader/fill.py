@@ -12,6 +12,7 @@ from anchorcalc.reader.guess import place_by_kind, place_unclaimed
 from anchorcalc.reader.marks import settle_marks
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.neighbour import others_quantities
+from anchorcalc.reader.pairing import pair_times
 from anchorcalc.reader.places import settle_places
 from anchorcalc.reader.reading import Reading, take_quantities
 from anchorcalc.reader.sentence import Sentence
@@ -29,6 +30,7 @@ def filled(*, sentence: Sentence, question: Question, system: str | None, earlie
     """Return what a text says for a question, settled as far as it can be."""
     reading = Reading(question=question, sentence=sentence)
     take_quantities(reading, without=settle_tide_times(reading))
+    pair_times(reading)
     _whole_rode(reading)
     _all_chain_out(reading)
     _from_boat(reading)

@@ -10,8 +10,8 @@ from anchorcalc.reader.words import STOPS
 from anchorcalc.units.clock import Clock, clock
 from anchorcalc.units.kinds import Amount
 
-_LOW = frozenset(("low", "lw", "bottom", "lows"))
-_HIGH = frozenset(("high", "hw", "top", "tops", "highs"))
+_LOW = frozenset(("low", "lw", "bottom", "bottoms", "lows", "lowest"))
+_HIGH = frozenset(("high", "hw", "top", "tops", "highs", "highest"))
 _NOW = frozenset(("now", "time", "currently", "moment"))
 _OTHERWISE = frozenset(("deep", "out", "of", "veered", "here", "depth", "up", "roller", "bow", "boat", "under"))  # behind a length that is no height
 _NO_ANCHOR = frozenset(("how", "stays", "too", "of", "the bottom", "seabed", "on", "very"))
