@@ -25,6 +25,8 @@ _FROM: dict[str, tuple[str, ...]] = {
         "on keel",
         "bottom of keel",
         "zeroed to keel",
+        "beneath our keel",
+        "keel referenced",
     ),
     "transducer": (
         "from transducer",
@@ -38,6 +40,9 @@ _FROM: dict[str, tuple[str, ...]] = {
         "measures from there",
         "of transducer",
         "off transducer",
+        "transducer referenced",
+        "transducer reference",
+        "transducer zero",
         "it own distance",
     ),
     "surface": (
@@ -70,7 +75,8 @@ _NOT = frozenset(("not", "isnt", "doesnt"))
 def reads_from(tokens: tuple[Token, ...], *, transducer_given: bool) -> list[str]:
     """Return what the text says that the sounder measures from; more than one where it says more than one."""
     words = [token.word for token in tokens if token.word not in _ARTICLES and token.word not in _SMALL]
-    line = f" {' '.join(words)} "
+    line = f" {' '.join(words)} ".replace(" from it ", " from ")  # `from its transducer`
+    line = line.replace(" from there ", " from transducer ") if " transducer " in line else line
     doubt = _EITHER.search(line)
     if doubt is not None:
         return [_ZEROS[doubt[1]], _ZEROS[doubt[2]]]
