@@ -49,6 +49,8 @@ RODE: list[Case] = [
     ("deepest_anchorage", {"rode_aboard": "10 m", "reserve": "12 m"}, {"deepest_depth": 0.0, "possible": False, "deepest_at_high_water": 0.0}),
     # just nothing: 14 / 7 − 1 − 1
     ("deepest_anchorage", {"rode_aboard": "14 m", "bow_height": "1 m", "tide_rise": "1 m"}, {"deepest_depth": 0.0, "possible": False}),
+    # half a metre is a depth: 10.5 / 7 − 1
+    ("deepest_anchorage", {"rode_aboard": "10.5 m", "bow_height": "1 m"}, {"deepest_depth": 0.5, "possible": True, "deepest_at_high_water": 0.5}),
     ("deepest_anchorage", {"rode_aboard": "40..50 m", "bow_height": "1 m", "scope": "5..7"}, {"deepest_depth": 40 / 7 - 1}),
     ("scope_now", {"rode_out": "105 ft", "depth": "15 ft", "bow_height": "3 ft", "tide_rise": "8 ft"},
      {"scope": 105 / 18, "scope_at_high_water": 105 / 26, "verdict": "short"}),
@@ -150,6 +152,9 @@ TIME: list[Case] = [
                       "depth": "12 ft", "bow_height": "4 ft"}, {"veer": "later", "veer_by": 18 * 60 + 480 * 2 // 3}),
     ("when_to_veer", {"low_height": "1 ft", "low_at": "18:00", "high_height": "9 ft", "high_at": "02:00", "at": "18:00", "rode_out": "115 ft",
                       "depth": "12 ft", "bow_height": "4 ft"}, {"veer": "later", "veer_by": int(18 * 60 + 480 * acos(1 - 7 / 4) / pi) - 24 * 60}),
+    # at high water nothing is still to come
+    ("when_to_veer", {**EARLY, "at": "12:25", "rode_out": "35 m", "depth": "4 m", "bow_height": "1 m"},
+     {"veer": "never", "tide_rise": 0.0, "rode_at_high_water": 25.0}),
     # falling: what serves now serves all the fall; what does not is short now
     ("when_to_veer", {"low_height": "1 m", "low_at": "12:00", "high_height": "3 m", "high_at": "06:00", "at": "09:00", "rode_out": "25 m",
      "depth": "4 m",
