@@ -116,7 +116,7 @@ def _indexed() -> tuple[tuple[tuple[str, bool, Cue], ...], Called]:
 
 def plainly_asked(weighed: list[Weighed]) -> bool:
     """Say whether words and patterns leave no doubt that a question is asked."""
-    return bool(weighed) and weighed[0].share >= _NO_DOUBT and weighed[0].strongest >= _DECIDES
+    return bool(weighed) and weighed[0].share >= _NO_DOUBT and weighed[0].strongest >= _OWN_ASK
 
 
 _NO_DOUBT = 0.9

@@ -148,9 +148,7 @@ REFUSALS: tuple[Refusal, ...] = (
     Refusal(
         _HOW,
         _any(
-            "splice",
             "how (?:do|should|to|can) (?:i|we|you)? ?(?:tie|splice|clean|descale|bleed|knot|whip|rig|paint|lash|maintain|service|fix)",
-            "bowline",
             "which way (?:do|should) (?:i|we) turn",
             "which oil",
             "antifouling",
@@ -247,6 +245,7 @@ REFUSALS: tuple[Refusal, ...] = (
     ),
     Refusal(_LAW, _any("rules", "a fine", "permit"), mentioned=True),
     Refusal(_MONEY, _any("too much \\?", "pays"), mentioned=True),
+    Refusal(_HOW, _any("splice", "bowline"), mentioned=True),
 )
 
 
