@@ -98,7 +98,7 @@ def settle_marks(reading: Reading) -> None:
 # However it is put where marks count from: `counted from the hook`, `zero being the anchor shank`, `they begin on the rope`.
 _COUNTS = re.compile(r" (?:counted|reckoned|zero|nought)(?= )")
 _BEGINS_AT = re.compile(
-    r" (?:count|counts|counted|counting|reckoned|measured|zero|nought|begin|begins|beginning|start|starts|starting|numbered)"
+    r" (?:count|counts|counted|counting|reckoned|measured|zero|nought|<number>(?= being)|begin|begins|beginning|start|starts|starting|numbered)"
     r"(?: (?:from|at|on|being|is|right|up|only|off|with|by|them|it|and))+ (?:(?P<anchor>anchor|hook|shank|anchor ring|anchor shackle|bower|flukes?)"
     r"|(?P<chain_end>splice|join|rope|line|warp|nylon|chain end|end of chain))(?= )"
 )

@@ -2,13 +2,14 @@
 
 from typing import NamedTuple
 
-from anchorcalc.reader.fits import clock_said
+from anchorcalc.reader.fits import as_given, clock_said
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.words import STOPS
 from anchorcalc.units.clock import Clock, clock
 from anchorcalc.units.kinds import Amount
+from anchorcalc.vocabulary import TERMS
 
 _LOW = frozenset(("low", "lw", "bottom", "bottoms", "lows", "lowest"))
 _HIGH = frozenset(("high", "hw", "top", "tops", "highs", "highest"))
@@ -46,7 +47,7 @@ def _height(reading: Reading, term: str, mention: Mention) -> None:
     if mention.kind == "number":
         reading.bare[term] = mention
     else:
-        reading.put(term, mention.amount)
+        reading.put(term, as_given(term=TERMS[term], mention=mention))
 
 
 def _anchors(tokens: tuple[Token, ...]) -> list[tuple[int, str]]:
