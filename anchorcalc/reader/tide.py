@@ -1,10 +1,13 @@
 """Tide in a text: heights that make a rise or a fall, and a tide that is mentioned and not given."""
 
+import itertools
 import re
 
 from anchorcalc.reader.fits import with_unit
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
+from anchorcalc.reader.sentence import Token
+from anchorcalc.reader.words import STOPS
 from anchorcalc.units.kinds import Amount
 from anchorcalc.vocabulary import TERMS
 
@@ -58,8 +61,10 @@ def settle_tide(reading: Reading) -> None:
     takes = reading.question.inputs
     if "tide_rise" not in takes and "tide_fall" not in takes:
         return
+    _chart_and_tide(reading)
     _down_to(reading)
     _heights(reading)
+    _at_the_top(reading)
     line = reading.sentence.line
     bare_line = line.replace(" the ", " ")
     if any(phrase in bare_line for phrase in _NONE_BARE):
@@ -84,6 +89,81 @@ def _down_to(reading: Reading) -> None:
         if told and token.start == start and token.word == "<length>" and token.mention is not None and "tide_fall" not in reading.rivals:
             reading.asked.pop("tide_fall", None)
             reading.parts.setdefault("at_low", token.mention)
+
+
+_CHART = frozenset(("chart", "charted"))
+_TIDE = frozenset(("tide", "tides", "tidal", "gauge"))
+_STANDS = frozenset("height gauge stands standing".split())
+_AT_ONCE = frozenset("now moment minute present currently presently".split())
+_CHANGES = frozenset(
+    "rise rises rising range come comes coming another still more yet will make makes making add adds flood flooding brings bring lift lifts "
+    "fall falls falling drop drops ebb ebbs ebbing go goes going until till by low high hw lw".split()
+)
+
+
+def _chart_and_tide(reading: Reading) -> None:
+    """A depth on the chart and a height of tide that stands now are told of one place: together they make the depth."""
+    tokens = reading.sentence.tokens
+    lengths = [at for at, token in enumerate(tokens) if token.word == "<length>" and token.mention is not None]
+    around = {at: _around(tokens, at) for at in lengths}
+    charted = [at for at in lengths if _on_chart(*around[at])]
+    tides = [at for at in lengths if at not in charted and _stands_now(*around[at])]
+    if len(charted) != 1 or len(tides) != 1 or "depth" in reading.rivals or "depth" not in reading.question.inputs:
+        return
+    chart, tide = tokens[charted[0]].mention, tokens[tides[0]].mention
+    assert chart is not None and tide is not None
+    both = (chart.start, tide.start)
+    if "depth" in reading.asked and reading.sources.get("depth", (-1, 0.0))[0] not in both:
+        return
+    for term in [name for name, (start, _) in reading.sources.items() if start in both and name not in reading.rivals]:
+        reading.asked.pop(term, None)
+    reading.parts = {name: one for name, one in reading.parts.items() if one.start not in both}
+    reading.aside = [(one, term) for one, term in reading.aside if one.start not in both]
+    reading.parts |= {"charted": chart, "height_now": tide}
+
+
+_PARTS = frozenset((",", "and", "but", "with", "plus", "–", "-"))
+
+
+def _around(tokens: tuple[Token, ...], at: int) -> tuple[list[str], list[str]]:
+    """Return the words before a quantity and behind it, as far as they speak of it: to a stop or to another length."""
+    start, end = at, at + 1
+    while start > 0 and tokens[start - 1].word not in STOPS and tokens[start - 1].word != "<length>":
+        start -= 1
+    while end < len(tokens) and tokens[end].word not in STOPS and tokens[end].word not in (",", "<length>", "and", "so", "bow", "roller"):
+        end += 1
+    if start > 0 and tokens[start - 1].word == "<length>":  # what follows the other length speaks of that, up to a sign or an `and`
+        start = next((place for place in range(start, at) if tokens[place].word in _PARTS), start)
+    return [token.word for token in tokens[start:at]], [token.word for token in tokens[at + 1 : end]]
+
+
+def _on_chart(before: list[str], behind: list[str]) -> bool:
+    """Say whether a length is a depth on the chart; what a plotter shows or who sits at the chart table is no chart."""
+    said = [word for word, follows in itertools.pairwise([*before, ""]) if word in _CHART and follows not in ("plotter", "table")]
+    return (bool(said) and not _TIDE & set(before)) or behind[:1] == ["charted"] or "on the chart" in " ".join(behind[:5])
+
+
+def _stands_now(before: list[str], behind: list[str]) -> bool:
+    """Say whether a length is a height of tide now, not a rise or a fall."""
+    words = {*before, *behind}
+    tidal = bool(_TIDE & set(before)) or behind[:2] == ["of", "tide"]
+    on_top = "on top of" in " ".join(behind)
+    return tidal and not _CHANGES & words and (bool((_STANDS | _AT_ONCE) & words) or on_top)
+
+
+_TOP_NOW = re.compile(
+    r" (?:(?:high water|hw|high tide|(?:the )?top of (?:the )?(?:tide|flood|springs?)|full flood)(?: slack)?"
+    r" (?:right |just |is )?now(?! <| at | in )"
+    r"|(?:it|it is|weare|we are|now|just|right) (?:is )?(?:now |just |right )?(?:at )?(?:the )?"
+    r"(?:high water(?: slack)?|hw|high tide|top of (?:the )?(?:tide|flood|high water))(?! <| at | in | is | was | will | depth| height| of)"
+    r"|tide (?:is |has )?(?:just )?(?:at (?:the |it )?top|at (?:the )?full|full))(?= )"
+)
+
+
+def _at_the_top(reading: Reading) -> None:
+    """At high water the depth is the most there will be: what the ebb will take is no part of a rode."""
+    if _TOP_NOW.search(reading.sentence.line) and "tide_fall" not in reading.question.inputs and "tide_rise" not in reading.asked:
+        reading.told.update(one.start for one, term in reading.aside if term == "tide_fall" and "another" not in one.flags)
 
 
 def _heights(reading: Reading) -> None:
