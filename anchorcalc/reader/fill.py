@@ -20,6 +20,7 @@ from anchorcalc.reader.sounder import reads_from
 from anchorcalc.reader.tide import settle_tide
 from anchorcalc.reader.tide_times import settle_tide_times
 from anchorcalc.reader.units_taken import shared_unit
+from anchorcalc.reader.witnesses import disputed
 from anchorcalc.reader.word_slots import corrected, words_said
 from anchorcalc.units.kinds import UNIT, Amount
 from anchorcalc.units.shown import tidy
@@ -40,6 +41,7 @@ def filled(*, sentence: Sentence, question: Question, system: str | None, earlie
     settle_gear(reading)
     _units(reading, system=system, earlier=earlier)
     _sounder(reading, boat=boat, earlier=earlier)
+    disputed(reading)
     settle_tide(reading)
     settle_places(reading)
     _unknown(reading)

@@ -2,13 +2,15 @@
 
 from functools import cache
 
+from anchorcalc.reader.given_up import as_it_was, given_up
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.sentence import Sentence, Token
 from anchorcalc.reader.spoken import joined
+from anchorcalc.reader.witnesses import believed
 from anchorcalc.reader.words import NOW, OTHERS, OURS, PAST, STOPS, TAKES_BACK
 from anchorcalc.units.kinds import Amount
 
-_STRONG = frozenset(("sorry", "correction", "meant", "wait", "oops", "scratch", "er", "nope"))
+_STRONG = frozenset(("sorry", "correction", "meant", "wait", "oops", "scratch", "scrap", "er", "nope"))
 _STRONG_PAIRS = frozenset(
     (("i", "mean"), ("make", "that"), ("make", "it"), ("call", "it"), ("call", "that"), ("hang", "on"), ("or", "rather"), ("no", "make"))
 )
@@ -25,7 +27,8 @@ def restated(sentence: Sentence) -> tuple[Sentence, list[Mention]]:
 def our_own(sentence: Sentence, *, others: bool) -> tuple[Sentence, list[Mention]]:
     """Return a text without what it tells of other days, and of other boats unless those count; and the quantities so dropped."""
     dropped: list[Mention] = []
-    tokens = _own(_not_minded(list(sentence.tokens), dropped), dropped, others=others)
+    tokens = as_it_was(believed(given_up(_not_minded(list(sentence.tokens), dropped), dropped), dropped), dropped)
+    tokens = _own(tokens, dropped, others=others)
     return (Sentence(sentence.text, tuple(tokens)) if tuple(tokens) != sentence.tokens else sentence), dropped
 
 

@@ -142,7 +142,7 @@ def _tidal(tokens: tuple[Token, ...]) -> bool:
     return any(token.word in ("tide", "tides", "table", "tables") for token in tokens)
 
 
-def _spoken_hour(reading: Reading, tokens: tuple[Token, ...]) -> None:
+def _spoken_hour(reading: Reading, tokens: tuple[Token, ...], used: set[int]) -> None:
     """`at seven`: the hour that lies between low and high water."""
     ends = [clock(str(reading.asked.get(name, ""))) for name in ("low_at", "high_at")]
     if not all(isinstance(one, Clock) for one in ends):
@@ -155,11 +155,38 @@ def _spoken_hour(reading: Reading, tokens: tuple[Token, ...]) -> None:
         hours = [hour for hour in (amount.value % 12, amount.value % 12 + 12) if first < hour * 3600.0 < last]
         if len(hours) == 1 and last - first < 36000.0:
             reading.put("at", f"{int(hours[0]):02d}:00")
+            used.add(at)
+
+
+# What a day aboard is made of besides the tide; its times are asked about only where a text names no other.
+_DAY = frozenset(
+    "supper dinner lunch breakfast tea drinks watch watches bed bedtime sleep asleep shower sunset sunrise dark dusk dawn daylight ferry train bus "
+    "flight shop shops pub restaurant office harbourmaster forecast radio bridge marina fuel kids crew guests visitors alarm".split()
+)
+
+
+def _of_the_day(tokens: tuple[Token, ...], at: int) -> bool:
+    """Say whether a time is that of supper, of a watch or the like: its word stands between the time and the next sign or time."""
+    words = [token.word for token in tokens]
+    start, end = at, at + 1
+    while start > 0 and words[start - 1] not in STOPS and words[start - 1] not in (",", "<clock>", "<length>"):
+        start -= 1
+    while end < len(words) and words[end] not in STOPS and words[end] not in (",", "and", "when", "<clock>", "<length>"):
+        end += 1
+    before, behind = set(words[start:at]), set(words[at + 1 : end])
+    return bool(_DAY & (before | behind)) and not _TIDE & (before | behind)
+
+
+_TIDE = frozenset("tide tides height depth high low hw lw deep now water what how".split())
 
 
 def _asked_about(reading: Reading, tokens: tuple[Token, ...], used: set[int]) -> None:
     """The time asked about is the one left over; of several, the one that is said to be now."""
     left = [at for at, token in enumerate(tokens) if token.word == "<clock>" and at not in used]
+    meant = [at for at in left if not _of_the_day(tokens, at)]
+    if meant and len(meant) < len(left):
+        used.update(set(left) - set(meant))
+        left = meant
     now = [at for at in left if any(token.word in _NOW for token in tokens[max(0, at - 2) : at + 2])]
     for at in now if len(now) == 1 else left:
         mention = tokens[at].mention
@@ -171,4 +198,4 @@ def _asked_about(reading: Reading, tokens: tuple[Token, ...], used: set[int]) ->
         if len(same) == 1 and (mention := tokens[same[0]].mention) is not None:
             reading.put("at", clock_said(mention))
     if "at" not in reading.asked:
-        _spoken_hour(reading, tokens)
+        _spoken_hour(reading, tokens, used)

@@ -66,13 +66,26 @@ def corrected(found: list[WordSaid], tokens: tuple[Token, ...]) -> list[WordSaid
     kept: list[WordSaid] = []
     for one in found:
         last = next((other for other in reversed(kept) if other.term == one.term), None)
-        if last is not None and not one.negated and {token.word for token in tokens[last.end : one.at]} & _TAKEN_BACK:
+        between = {token.word for token in tokens[last.end : one.at]} if last is not None else set()
+        before = [token.word for token in tokens[max(0, last.at - 5) : last.at]] if last is not None else []
+        if last is not None and not one.negated and last.word != one.word and (between & _TAKEN_BACK or _gone_before(between, before)):
             kept = [other for other in kept if other.term != one.term]
         kept.append(one)
     return kept
 
 
 _TAKEN_BACK = frozenset(("no", "sorry", "correction", "nope", "oops"))
+
+
+# `we had a claw, now it is a plough`: what is gone gives way to what is there now.
+_GONE = frozenset(("gone", "went", "lost", "had", "sold", "swapped", "scrap", "scrapped", "broke", "bent", "replaced", "used", "old"))
+_THERE_NOW = frozenset(("now", "instead", "today", "tonight"))
+_ANY = frozenset(("anything", "everything", "all", "other", "rather"))  # `anything but a plough`
+
+
+def _gone_before(between: set[str], before: list[str]) -> bool:
+    """Say whether a word told first is of what is no more, and the later of what is now."""
+    return bool(_THERE_NOW & between) and bool(_GONE & (between | set(before)))
 
 
 def _plain(token: Token) -> str:
@@ -83,6 +96,8 @@ def _plain(token: Token) -> str:
 def _negated(words: list[str], at: int) -> bool:
     """Say whether a negation rules the word: close before it, with no sign between."""
     for back in range(1, _NEGATED_WITHIN + 1):
+        if at - back > 0 and words[at - back] in ("but", "except", "than", "bar") and words[at - back - 1] in _ANY:
+            return True
         if at - back < 0 or words[at - back] in STOPS or words[at - back] in (",", ":", "but", "and"):
             return False
         if words[at - back] in NEGATIONS:

@@ -1,0 +1,80 @@
+"""Figures of a plan that was given up, and of the hour of anchoring where the text tells how it is now."""
+
+import re
+
+from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.sentence import Token
+from anchorcalc.reader.words import STOPS
+
+_WE = r"(?:weare|we are|iam|i am|we|i|they|us)"
+_THAT = r"(?:that|it|this|the idea|that idea|that plan|the plan|them|those)"
+_GIVEN_UP = re.compile(
+    rf" (?:{_WE} (?:have |has )?(?:now |since |just )?(?:given|gave|giving) (?:{_THAT} up|up on {_THAT})"
+    rf"|{_WE} (?:have )?(?:now |since |just )?(?:dropped|scrapped|binned|abandoned|shelved|ditched|ruled out|decided against|thought better of) {_THAT}"
+    rf"|{_WE} (?:have )?(?:now |since )?ruled {_THAT} out"
+    rf"|{_WE} (?:have )?(?:now |since )?(?:changed|change) (?:our|my) minds?"
+    r"|(?:that|it|that plan|the plan|that idea) (?:is |was )?(?:off|out|no good|no go)(?: now)?)(?= [,.;:!?–—-] | so | and now | now )"
+)
+_SCRAPPED = re.compile(r" (?:scrap|bin|cancel|ignore|forget|disregard|strike) that(?= )")
+_PLANNED = frozenset("thought planned plan meant wanted considered fancied hoped intended going eyed looked looking".split())
+
+
+def given_up(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
+    """Leave out the figures of a plan that the same sentence, or the one right behind it, gives up; and what is scrapped in so many words."""
+    words = [token.word for token in tokens]
+    line = f" {' '.join(words)} "
+    out: set[int] = set()
+    for found in _GIVEN_UP.finditer(line):
+        end = line.count(" ", 0, found.start())
+        start = _sentence_start(words, end)
+        start = start if start < end - 1 else _sentence_start(words, max(0, start - 1))
+        out.update(range(start, end) if _PLANNED & set(words[start:end]) else ())
+    for found in _SCRAPPED.finditer(line):
+        end = line.count(" ", 0, found.start())
+        start = end - 1 if end and words[end - 1] in (",", "-", "–", ".", ";", ":") else end
+        while start > 0 and words[start - 1] not in STOPS and words[start - 1] not in (",", ":"):
+            start -= 1
+        out.update(range(start, end))
+    return _without(tokens, out, dropped)
+
+
+def _sentence_start(words: list[str], end: int) -> int:
+    return max((place + 1 for place in range(end) if words[place] in STOPS), default=0)
+
+
+_ANCHORED = frozenset("dropped anchored arrived let came started settled stopped lay".split())
+_HERE = frozenset("here deep water depth under sounder reads shows there".split())
+
+
+def as_it_was(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
+    """Leave out the depth in which she anchored, where a later sentence tells what there is now: `we dropped in 26 ft … 31 ft here now`."""
+    words = [token.word for token in tokens]
+    if "now" not in words or not _ANCHORED & set(words):
+        return tokens
+    out: set[int] = set()
+    for at, token in enumerate(tokens):
+        start = _sentence_start(words, at)
+        if token.word != "<length>" or words[at - 1] != "in" or not _ANCHORED & set(words[start:at]) or "now" in words[start:at]:
+            continue
+        if _depth_now(words, next((place for place in range(at, len(words)) if words[place] in STOPS), len(words))):
+            out.add(at)
+    return _without(tokens, out, dropped)
+
+
+def _depth_now(words: list[str], begin: int) -> bool:
+    """Say whether a later sentence has one length that is the depth now."""
+    while begin < len(words):
+        end = next((place for place in range(begin + 1, len(words)) if words[place] in STOPS), len(words))
+        said = words[begin:end]
+        if "now" in said and said.count("<length>") == 1 and _HERE & set(said) and not _NO_DEPTH & set(said):
+            return True
+        begin = end
+    return False
+
+
+_NO_DEPTH = frozenset("out veered rode chain rope warp roller bow another more rise fall".split())
+
+
+def _without(tokens: list[Token], out: set[int], dropped: list[Mention]) -> list[Token]:
+    dropped.extend(mention for at in sorted(out) if (mention := tokens[at].mention) is not None)
+    return [token for at, token in enumerate(tokens) if at not in out or token.mention is None]
