@@ -20,6 +20,7 @@ from sklearn.model_selection import StratifiedKFold, cross_val_predict
 from anchorcalc.reader.restate import restated
 from anchorcalc.reader.sentence import read
 from anchorcalc.reader.telling import NOTHING_ASKED, SCALE, telling
+from tests.reading.sent_back import sent_back
 
 CORPUS = Path(__file__).parent / "corpus"
 TABLE = Path(__file__).parents[2] / "anchorcalc" / "reader" / "telling" / "counted.json"
@@ -29,13 +30,12 @@ TEXTS, LEAST, PARTS = 2, 2, 5
 def texts() -> tuple[list[set[str]], list[str]]:
     """Return the signs and the question of every text of the corpus that does not only go on from another."""
     signs, asked = [], []
-    for path in sorted(CORPUS.glob("*.jsonl")):
-        for text in path.read_text(encoding="utf-8").splitlines():
-            line = json.loads(text)
-            question = line["expect"].get("question") or (NOTHING_ASKED if line["expect"]["status"] == "cannot" else None)
-            if question is not None and question != line.get("before", {}).get("question"):
-                signs.append(telling(restated(read(line["text"]))[0].tokens))
-                asked.append(question)
+    lines = [json.loads(text) for path in sorted(CORPUS.glob("*.jsonl")) for text in path.read_text(encoding="utf-8").splitlines()]
+    for line in (*lines, *sent_back(lines)):
+        question = line["expect"].get("question") or (NOTHING_ASKED if line["expect"]["status"] == "cannot" else None)
+        if question is not None and question != line.get("before", {}).get("question"):
+            signs.append(telling(restated(read(line["text"]))[0].tokens))
+            asked.append(question)
     return signs, asked
 
 

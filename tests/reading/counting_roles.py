@@ -34,6 +34,7 @@ from anchorcalc.units.kinds import Amount
 from anchorcalc.vocabulary import TERMS
 from tests.reading.counting import CORPUS, matrix
 from tests.reading.score import near, score
+from tests.reading.sent_back import sent_back
 
 TABLE = Path(__file__).parents[2] / "anchorcalc" / "reader" / "telling" / "roles.json"
 TIMES, LEAST, PARTS = 2, 6, 5
@@ -51,11 +52,10 @@ class Counted(NamedTuple):
 
 def quantities() -> Iterator[Counted]:
     """Yield the quantities of the corpus for which a line tells what they are."""
-    for path in sorted(CORPUS.glob("*.jsonl")):
-        for text in path.read_text(encoding="utf-8").splitlines():
-            line = json.loads(text)
-            if line["expect"].get("question"):
-                yield from of_line(line)
+    lines = [json.loads(text) for path in sorted(CORPUS.glob("*.jsonl")) for text in path.read_text(encoding="utf-8").splitlines()]
+    for line in (*lines, *sent_back(lines)):
+        if line["expect"].get("question"):
+            yield from of_line(line)
 
 
 def of_line(line: Mapping[str, Any]) -> Iterator[Counted]:
