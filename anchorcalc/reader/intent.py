@@ -11,7 +11,7 @@ from anchorcalc.reader.patterns import Called, Cue, cue, table
 from anchorcalc.reader.sentence import Token, spelled
 from anchorcalc.reader.telling import NOTHING_ASKED, told
 
-_FURTHER, _OWN = 0.2, 7.0
+_FURTHER, _OWN = 0.2, 4.0  # a question's own phrase weighs more by every word
 
 
 class Named(NamedTuple):
@@ -38,7 +38,7 @@ def cues() -> dict[str, tuple[tuple[Cue, ...], tuple[Cue, ...]]]:
     for one in catalogue():
         held = asked.get(one.name, {})
         asks = [cue(said, weight=float(weight)) for weight, patterns in held.items() if weight != "hints" for said in patterns]
-        asks += [cue(" ".join(spelled(word) for word in phrase.lower().split()), weight=_OWN) for phrase in one.asks]
+        asks += [cue(" ".join(spelled(word) for word in phrase.lower().split()), weight=_OWN + len(phrase.split())) for phrase in one.asks]
         hints = [cue(said, weight=float(weight)) for weight, patterns in held.get("hints", {}).items() for said in patterns]
         found[one.name] = (tuple(asks), tuple(hints))
     return found

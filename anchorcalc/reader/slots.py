@@ -59,7 +59,7 @@ def _phrases() -> dict[str, Phrases]:
     for name, term in ALL_TERMS.items():
         sides = cues[name] if name in cues else {"beside": {str(_NOUN): term.nouns}}
         if "_" in name:
-            _hold(held, name, name.replace("_", " "), "beside", _NAME)
+            _hold(held, name, name.replace("_", " "), "beside", _NAME + (name.startswith("other_")))  # `other rode out` is no rode out
         for side, weights in sides.items():
             for weight, phrases in weights.items():
                 for phrase in phrases:

@@ -16,6 +16,7 @@ _UNLIKELY, _BY_RULE = -5.0, 0.2  # the logarithm of a share that is not looked a
 _FAR_BEHIND = 0.7  # so far behind (in logarithm) a term is not taken, however well it goes with the others: two values for one term are asked back
 _TOLD, _NO_DOUBT = 4.0, math.log(0.97)  # a cue that is not passed over, unless the quantity is no input beyond doubt
 _LIKELY = math.log(0.6)
+_BY_NAME = 9.8  # a term called by its whole name
 _SURE = 7.0  # the score of a role that no cue names
 
 
@@ -45,7 +46,7 @@ def cues_of(known: list[Role], takes: frozenset[str]) -> list[Cue]:
 def _weighed(role: Role) -> bool:
     """Say whether the weights know of such a quantity: not of clock times, lists, sizes without a unit, and what is plainly of a wrong dimension."""
     bare_size = role.fit == "bare" and role.term is not None and ALL_TERMS[role.term].kind is SIZE
-    return role.mention.kind in KINDS and role.mention.group < 0 and (role.fit != "no" or role.term is None) and not bare_size
+    return role.mention.kind in KINDS and role.mention.group < 0 and (role.fit != "no" or role.term is None) and not bare_size and role.score < _BY_NAME
 
 
 def _shares(role: Role, known: list[Role], *, tokens: tuple[Token, ...], takes: frozenset[str], question: str) -> dict[str, float]:
