@@ -6,17 +6,18 @@ from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.words import STOPS
 
-_WE = r"(?:weare|we are|iam|i am|we|i|they|us)"
+_WE = r"(?:weare|we are|iam|i am|we|i|they|us|but|and)(?: (?:have|has|now|since|just|then|all))*"
 _THAT = r"(?:that|it|this|the idea|that idea|that plan|the plan|them|those)"
+_LEFT = r"(?:dropped|scrapped|binned|abandoned|shelved|ditched|ruled out|decided against|thought better of|gave up|given up|given up on)"
 _GIVEN_UP = re.compile(
-    rf" (?:{_WE} (?:have |has )?(?:now |since |just )?(?:given|gave|giving) (?:{_THAT} up|up on {_THAT})"
-    rf"|{_WE} (?:have )?(?:now |since |just )?(?:dropped|scrapped|binned|abandoned|shelved|ditched|ruled out|decided against|thought better of) {_THAT}"
-    rf"|{_WE} (?:have )?(?:now |since )?ruled {_THAT} out"
-    rf"|{_WE} (?:have )?(?:now |since )?(?:changed|change) (?:our|my) minds?"
-    r"|(?:that|it|that plan|the plan|that idea) (?:is |was )?(?:off|out|no good|no go)(?: now)?)(?= [,.;:!?–—-] | so | and now | now )"
+    rf" (?:{_WE} (?:given|gave|giving) (?:{_THAT} up|up on {_THAT})"
+    rf"|{_WE} {_LEFT} {_THAT}"
+    rf"|{_WE} ruled {_THAT} out"
+    rf"|{_WE} chang(?:ed|e) (?:our|my) minds?"
+    r"|(?:that|it|that plan|the plan|that idea) (?:is |was )?(?:off|no good|no go)(?: now)?)(?= [,.;:!?–—-] | so | and now | now )"
 )
 _SCRAPPED = re.compile(r" (?:scrap|bin|cancel|ignore|forget|disregard|strike) that(?= )")
-_PLANNED = frozenset("thought planned plan meant wanted considered fancied hoped intended going eyed looked looking".split())
+_PLANNED = frozenset("thought planned plan meant wanted considered fancied hoped intended going eyed looked looking were was would".split())
 
 
 def given_up(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
@@ -73,6 +74,22 @@ def _depth_now(words: list[str], begin: int) -> bool:
 
 
 _NO_DEPTH = frozenset("out veered rode chain rope warp roller bow another more rise fall".split())
+
+
+_KINDS = frozenset("plough claw scoop fluke fisherman grapnel anchor hook bower kedge mushroom".split())
+_GONE = frozenset("gone went lost had sold swapped scrapped broke bent replaced".split())
+
+
+def gone(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
+    """Leave out the mass of an anchor that is no more, where another one hangs there now: `we had a 12 kg claw, now it is a 14 kg plough`."""
+    words = [token.word for token in tokens]
+    masses = [at for at, word in enumerate(words) if word == "<mass>" and _KINDS & set(words[at + 1 : at + 4])]
+    if len(masses) != 2 or "now" not in words:
+        return tokens
+    old, new = masses
+    end = next((place for place in range(new, len(words)) if words[place] in STOPS), len(words))
+    told_gone = _GONE & set(words[_sentence_start(words, old) : old]) or _GONE & set(words[old:new])
+    return _without(tokens, {old}, dropped) if told_gone and "now" in words[old:end] else tokens
 
 
 def _without(tokens: list[Token], out: set[int], dropped: list[Mention]) -> list[Token]:

@@ -2,7 +2,7 @@
 
 from functools import cache
 
-from anchorcalc.reader.given_up import as_it_was, given_up
+from anchorcalc.reader.given_up import as_it_was, given_up, gone
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.sentence import Sentence, Token
 from anchorcalc.reader.spoken import joined
@@ -27,7 +27,8 @@ def restated(sentence: Sentence) -> tuple[Sentence, list[Mention]]:
 def our_own(sentence: Sentence, *, others: bool) -> tuple[Sentence, list[Mention]]:
     """Return a text without what it tells of other days, and of other boats unless those count; and the quantities so dropped."""
     dropped: list[Mention] = []
-    tokens = as_it_was(believed(given_up(_not_minded(list(sentence.tokens), dropped), dropped), dropped), dropped)
+    tokens = gone(given_up(_not_minded(list(sentence.tokens), dropped), dropped), dropped)
+    tokens = as_it_was(believed(tokens, dropped), dropped)
     tokens = _own(tokens, dropped, others=others)
     return (Sentence(sentence.text, tuple(tokens)) if tuple(tokens) != sentence.tokens else sentence), dropped
 

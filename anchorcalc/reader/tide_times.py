@@ -161,7 +161,7 @@ def _spoken_hour(reading: Reading, tokens: tuple[Token, ...], used: set[int]) ->
 # What a day aboard is made of besides the tide; its times are asked about only where a text names no other.
 _DAY = frozenset(
     "supper dinner lunch breakfast tea drinks watch watches bed bedtime sleep asleep shower sunset sunrise dark dusk dawn daylight ferry train bus "
-    "flight shop shops pub restaurant office harbourmaster forecast radio bridge marina fuel kids crew guests visitors alarm".split()
+    "flight shop shops shopping pub restaurant office harbourmaster forecast radio bridge marina fuel kids crew guests visitors alarm".split()
 )
 
 

@@ -13,9 +13,9 @@ _INSTRUMENTS = frozenset(
     "plotter handheld lead leadline sounder fishfinder finder echo sonar display repeater tablet phone app laptop instrument instruments table "
     "pilot almanac guide book log stick pole line gauge".split()
 )
-_PEOPLE = frozenset("mate skipper bosun crew wife husband son daughter cook navigator helmsman owner harbourmaster pilot partner he she".split())
+_PEOPLE = frozenset("mate skipper bosun crew wife husband son daughter cook navigator helmsman owner harbourmaster pilot partner".split())
 _SAYS = frozenset(
-    "says say said reads read shows show gives gave has makes make reckons thinks finds found got insists claims swears measured told tells "
+    "says say said reads read shows show gives gave has makes reckons thinks finds found got insists claims swears measured told tells "
     "puts calls".split()
 )
 _SMALL = frozenset("it is at there that about around only a the depth as us here down to".split())
@@ -36,9 +36,14 @@ def told(tokens: tuple[Token, ...] | list[Token]) -> list[Told]:
         place = at - 1
         while place >= 0 and (tokens[place].word in _SMALL or tokens[place].word == "="):
             place -= 1
-        if token.mention is not None and place >= 1 and tokens[place].word in _SAYS and (who := tokens[place - 1].word) in _INSTRUMENTS | _PEOPLE:
+        if token.mention is not None and place >= 1 and tokens[place].word in _SAYS and (who := _name(tokens, place - 1)) in _INSTRUMENTS | _PEOPLE:
             found.append(Told(who, at, token.mention))
     return found
+
+
+def _name(tokens: tuple[Token, ...] | list[Token], at: int) -> str:
+    """Return the witness at a place; a lead line is the lead, an echo sounder the sounder."""
+    return "lead" if tokens[at].word == "line" and at and tokens[at - 1].word == "lead" else tokens[at].word
 
 
 _TRUST = frozenset("trust believe prefer".split())

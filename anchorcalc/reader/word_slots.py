@@ -66,9 +66,8 @@ def corrected(found: list[WordSaid], tokens: tuple[Token, ...]) -> list[WordSaid
     kept: list[WordSaid] = []
     for one in found:
         last = next((other for other in reversed(kept) if other.term == one.term), None)
-        between = {token.word for token in tokens[last.end : one.at]} if last is not None else set()
-        before = [token.word for token in tokens[max(0, last.at - 5) : last.at]] if last is not None else []
-        if last is not None and not one.negated and last.word != one.word and (between & _TAKEN_BACK or _gone_before(between, before)):
+        end = next((at for at in range(one.end, len(tokens)) if tokens[at].word in STOPS), len(tokens))
+        if last is not None and not one.negated and last.word != one.word and _gives_way(last, one, [token.word for token in tokens], end):
             kept = [other for other in kept if other.term != one.term]
         kept.append(one)
     return kept
@@ -83,9 +82,11 @@ _THERE_NOW = frozenset(("now", "instead", "today", "tonight"))
 _ANY = frozenset(("anything", "everything", "all", "other", "rather"))  # `anything but a plough`
 
 
-def _gone_before(between: set[str], before: list[str]) -> bool:
-    """Say whether a word told first is of what is no more, and the later of what is now."""
-    return bool(_THERE_NOW & between) and bool(_GONE & (between | set(before)))
+def _gives_way(first: WordSaid, later: WordSaid, words: list[str], end: int) -> bool:
+    """Say whether a word told first is taken back, or is of what is no more where the later is of what is there now."""
+    between = set(words[first.end : later.at])
+    gone = bool(_GONE & {*words[max(0, first.at - 5) : first.at], *between})
+    return bool(_TAKEN_BACK & between) or (gone and bool(_THERE_NOW & {*between, *words[later.end : end]}))
 
 
 def _plain(token: Token) -> str:
