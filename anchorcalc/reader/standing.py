@@ -15,8 +15,9 @@ from anchorcalc.units.kinds import SIZE
 _UNLIKELY, _BY_RULE = -5.0, 0.2  # the logarithm of a share that is not looked at; how much a point of the cue tables adds to a logarithm
 _FAR_BEHIND = 0.7  # so far behind (in logarithm) a term is not taken, however well it goes with the others: two values for one term are asked back
 _TOLD, _NO_DOUBT = 4.0, math.log(0.97)  # a cue that is not passed over, unless the quantity is no input beyond doubt
-_LIKELY = math.log(0.6)
-_BY_NAME = 9.8  # a term called by its whole name
+_LIKELY = math.log(0.45)
+_BY_NAME, _PLAINLY = 9.8, 8.0  # a term called by its whole name; what only makes others, plainly called so
+_APART = frozenset(("charted", "from_boat"))  # no depth, and no distance, whatever is said around them
 _SURE = 7.0  # the score of a role that no cue names
 
 
@@ -27,6 +28,8 @@ def standing(
 
     The other is the logarithm of the share that each term has, by where a quantity starts.
     """
+    if not any(token.mention is None and token.word.isalpha() for token in tokens):
+        return roles(tokens=tokens, takes=takes, without=without), {}  # without a word nothing tells
     wanted = frozenset(name for name, one in question.inputs.items() if one.need == "asked")
     by_rule = roles(tokens=tokens, takes=takes, without=without)
     known = cued(tokens, takes)
@@ -46,7 +49,9 @@ def cues_of(known: list[Role], takes: frozenset[str]) -> list[Cue]:
 def _weighed(role: Role) -> bool:
     """Say whether the weights know of such a quantity: not of clock times, lists, sizes without a unit, and what is plainly of a wrong dimension."""
     bare_size = role.fit == "bare" and role.term is not None and ALL_TERMS[role.term].kind is SIZE
-    return role.mention.kind in KINDS and role.mention.group < 0 and (role.fit != "no" or role.term is None) and not bare_size and role.score < _BY_NAME
+    between = role.term in _APART and role.score >= _PLAINLY
+    wrong = role.fit == "no" and role.term is not None
+    return role.mention.kind in KINDS and role.mention.group < 0 and not (wrong or bare_size or between) and role.score < _BY_NAME
 
 
 def _shares(role: Role, known: list[Role], *, tokens: tuple[Token, ...], takes: frozenset[str], question: str) -> dict[str, float]:
