@@ -5,6 +5,7 @@ import re
 from collections.abc import Iterable
 
 from anchorcalc.reader.fits import as_given, fit
+from anchorcalc.reader.likely import NO_INPUT
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
 from anchorcalc.reader.sentence import Token
@@ -102,6 +103,12 @@ def maybe_meant(reading: Reading, mention: Mention, held: Iterable[str]) -> bool
     return any(log >= _MAYBE and name in reading.question.inputs and name not in taken for name, log in shares.items())
 
 
+def no_input(reading: Reading, mention: Mention) -> bool:
+    """Say whether the weights leave no doubt that a quantity is no input of the question."""
+    return reading.shares.get(mention.start, {}).get(NO_INPUT, -math.inf) >= _NO_DOUBT
+
+
+_NO_DOUBT = math.log(0.95)
 _LEAST_SHARE, _MAYBE = math.log(0.1), math.log(0.25)
 
 
@@ -143,7 +150,9 @@ def loose(reading: Reading, *, known: Iterable[str]) -> list[tuple[Mention, list
     found = []
     held = tuple(known)
     for mention, _ in reading.aside:
-        doubted = mention.kind in MEASURED or (mention.kind == "number" and not _something_else(reading, mention))
+        doubted = (mention.kind in MEASURED and not no_input(reading, mention)) or (
+            mention.kind == "number" and not _something_else(reading, mention)
+        )
         if (mention.start not in reading.told or maybe_meant(reading, mention, held)) and doubted and not repeated(reading, mention):
             bare = mention.kind == "number"
             options = _of_number(reading, mention) if bare else open_for(reading, mention, known=held) or _instead(reading, mention)
