@@ -25,7 +25,7 @@ _RISES = re.compile(
     r"| (?:she|it)(?: (?:is|will|still|be|to|has|yet|going|got)){0,4} (?:flood|flooding|floods|making yet)(?= )"
     r"| (?:hw|high water|high tide|top of the tide|top of tide) (?:is |will be |be )?(?:isnt |not |only |still |yet )?"
     r"(?:until|till|(?:due )?at <clock>|for another|hours? (?:off|away)|(?:still )?to come|a (?:long )?way off"
-    r"|in <duration>|<duration> (?:off|away))(?= )"
+    r"|in <time>|<time> (?:off|away))(?= )"
 )
 _FALLS = re.compile(
     rf" (?:tide|tides|ebb|water|level|sea){_SMALL} (?:falling|fall|falls|drop|drops|dropping|ebbing|ebbs?|running|go out|goes out|going out"
@@ -64,6 +64,7 @@ def settle_tide(reading: Reading) -> None:
     _chart_and_tide(reading)
     _down_to(reading)
     _heights(reading)
+    _ebb_is_no_rise(reading)
     _at_the_top(reading)
     line = reading.sentence.line
     bare_line = line.replace(" the ", " ")
@@ -108,11 +109,14 @@ def _chart_and_tide(reading: Reading) -> None:
     around = {at: _around(tokens, at) for at in lengths}
     charted = [at for at in lengths if _on_chart(*around[at])]
     tides = [at for at in lengths if at not in charted and _stands_now(*around[at])]
-    if len(charted) != 1 or len(tides) != 1 or "depth" in reading.rivals or "depth" not in reading.question.inputs:
+    if len(charted) != 1 or len(tides) != 1 or "depth" not in reading.question.inputs:
         return
     chart, tide = tokens[charted[0]].mention, tokens[tides[0]].mention
     assert chart is not None and tide is not None
     both = (chart.start, tide.start)
+    if any(one not in (chart.amount, tide.amount) for one in reading.rivals.get("depth", ())):
+        return
+    reading.rivals.pop("depth", None)
     if "depth" in reading.asked and reading.sources.get("depth", (-1, 0.0))[0] not in both:
         return
     for term in [name for name, (start, _) in reading.sources.items() if start in both and name not in reading.rivals]:
@@ -146,9 +150,22 @@ def _on_chart(before: list[str], behind: list[str]) -> bool:
 def _stands_now(before: list[str], behind: list[str]) -> bool:
     """Say whether a length is a height of tide now, not a rise or a fall."""
     words = {*before, *behind}
-    tidal = bool(_TIDE & set(before)) or behind[:2] == ["of", "tide"]
+    tidal = bool(_TIDE & set(before)) or behind[:2] in (["of", "tide"], ["tide", "height"])
     on_top = "on top of" in " ".join(behind)
     return tidal and not _CHANGES & words and (bool((_STANDS | _AT_ONCE) & words) or on_top)
+
+
+def _ebb_is_no_rise(reading: Reading) -> None:
+    """`An ebb of 3 m to come` is yet to come, but no rise."""
+    start = reading.sources.get("tide_rise", (-1, 0.0))[0]
+    tokens = reading.sentence.tokens
+    at = next((at for at, token in enumerate(tokens) if token.start == start), 0)
+    mention = tokens[at].mention
+    if mention is None or at < 2 or "tide_rise" in reading.rivals or "tide_rise" not in reading.asked:
+        return
+    if tokens[at - 1].word == "of" and tokens[at - 2].word in ("ebb", "fall", "drop"):
+        del reading.asked["tide_rise"]
+        reading.leave(mention, "tide_fall")
 
 
 _TOP_NOW = re.compile(
@@ -156,6 +173,7 @@ _TOP_NOW = re.compile(
     r" (?:right |just |is )?now(?! <| at | in )"
     r"|(?:it|it is|weare|we are|now|just|right) (?:is )?(?:now |just |right )?(?:at )?(?:the )?"
     r"(?:high water(?: slack)?|hw|high tide|top of (?:the )?(?:tide|flood|high water))(?! <| at | in | is | was | will | depth| height| of)"
+    r"|(?:high water|hw|high tide) (?:is |has )?(?:just |only just )(?:gone|past|passed|been)"
     r"|tide (?:is |has )?(?:just )?(?:at (?:the |it )?top|at (?:the )?full|full))(?= )"
 )
 

@@ -180,6 +180,23 @@ def _of_the_day(tokens: tuple[Token, ...], at: int) -> bool:
 _TIDE = frozenset("tide tides height depth high low hw lw deep now water what how".split())
 
 
+def _plainly_meant(tokens: tuple[Token, ...], left: list[int], *, asked_for: bool) -> list[int]:
+    """Return the times that the question itself names (`what is it at 09:00?`), or those told with a depth (`5 m deep at 14:00`)."""
+    found = []
+    for at in left:
+        start, end = at, at + 1
+        ends = STOPS if asked_for else STOPS | {",", "<clock>"}
+        while start > 0 and tokens[start - 1].word not in ends:
+            start -= 1
+        while end < len(tokens) and tokens[end].word not in ends:
+            end += 1
+        words = [token.word for token in tokens[start:at]]
+        named = {"what", "how"} & set(words) and words[-1:] == ["at"]
+        if named if asked_for else "<length>" in [token.word for token in tokens[start:end]]:
+            found.append(at)
+    return found
+
+
 def _asked_about(reading: Reading, tokens: tuple[Token, ...], used: set[int]) -> None:
     """The time asked about is the one left over; of several, the one that is said to be now."""
     left = [at for at, token in enumerate(tokens) if token.word == "<clock>" and at not in used]
@@ -187,6 +204,10 @@ def _asked_about(reading: Reading, tokens: tuple[Token, ...], used: set[int]) ->
     if meant and len(meant) < len(left):
         used.update(set(left) - set(meant))
         left = meant
+    plain = _plainly_meant(tokens, left, asked_for="rode_out" not in reading.question.inputs) if len(left) > 1 else []
+    if len(plain) == 1:
+        used.update(left)
+        left = plain
     now = [at for at in left if any(token.word in _NOW for token in tokens[max(0, at - 2) : at + 2])]
     for at in now if len(now) == 1 else left:
         mention = tokens[at].mention

@@ -13,7 +13,9 @@ _INSTRUMENTS = frozenset(
     "plotter handheld lead leadline sounder fishfinder finder echo sonar display repeater tablet phone app laptop instrument instruments table "
     "pilot almanac guide book log stick pole line gauge".split()
 )
-_PEOPLE = frozenset("mate skipper bosun crew wife husband son daughter cook navigator helmsman owner harbourmaster pilot partner".split())
+_PEOPLE = frozenset(
+    "hand uncle manual mate skipper bosun crew wife husband son daughter cook navigator helmsman owner harbourmaster pilot partner".split()
+)
 _SAYS = frozenset(
     "says say said reads read shows show gives gave has makes reckons thinks finds found got insists claims swears measured told tells "
     "puts calls".split()
@@ -36,8 +38,13 @@ def told(tokens: tuple[Token, ...] | list[Token]) -> list[Told]:
         place = at - 1
         while place >= 0 and (tokens[place].word in _SMALL or tokens[place].word == "="):
             place -= 1
-        if token.mention is not None and place >= 1 and tokens[place].word in _SAYS and (who := _name(tokens, place - 1)) in _INSTRUMENTS | _PEOPLE:
-            found.append(Told(who, at, token.mention))
+        if token.mention is None or place < 0:
+            continue
+        says = tokens[place].word in _SAYS and place > 0
+        if says or found:  # `the lead says 5 m, the sounder 7 m`
+            who = _name(tokens, place - 1 if says else place)
+            if who in _INSTRUMENTS | _PEOPLE:
+                found.append(Told(who, at, token.mention))
     return found
 
 
