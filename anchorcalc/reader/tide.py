@@ -67,8 +67,7 @@ def settle_tide(reading: Reading) -> None:
     _ebb_is_no_rise(reading)
     _at_the_top(reading)
     line = reading.sentence.line
-    bare_line = line.replace(" the ", " ")
-    if any(phrase in bare_line for phrase in _NONE_BARE):
+    if _tideless(reading):
         for term in ("tide_rise", "tide_fall"):
             if term in takes and term not in reading.asked and term not in reading.bare:
                 reading.asked[term] = Amount("length", 0.0, 0.0, "m", 0.0, 0.0)
@@ -76,6 +75,11 @@ def settle_tide(reading: Reading) -> None:
     for term, told in (("tide_rise", _RISES), ("tide_fall", _FALLS)):
         if term in takes and term not in reading.asked and term not in reading.bare and (told.search(line) or _BOTH.search(line)):
             reading.open_terms[term] = TERMS[term].prompt
+
+
+def _tideless(reading: Reading) -> bool:
+    bare_line = reading.sentence.line.replace(" the ", " ")
+    return any(phrase in bare_line for phrase in _NONE_BARE)
 
 
 _DOWN = frozenset(("down", "drops", "drop", "falls", "fall", "ebbs", "ebb", "sinks", "sink"))
@@ -109,6 +113,8 @@ def _chart_and_tide(reading: Reading) -> None:
     around = {at: _around(tokens, at) for at in lengths}
     charted = [at for at in lengths if _on_chart(*around[at])]
     tides = [at for at in lengths if at not in charted and _stands_now(*around[at])]
+    if len(charted) == 1 and not tides:
+        _charted_alone(reading, tokens[charted[0]])
     if len(charted) != 1 or len(tides) != 1 or "depth" not in reading.question.inputs:
         return
     chart, tide = tokens[charted[0]].mention, tokens[tides[0]].mention
@@ -124,6 +130,14 @@ def _chart_and_tide(reading: Reading) -> None:
     reading.parts = {name: one for name, one in reading.parts.items() if one.start not in both}
     reading.aside = [(one, term) for one, term in reading.aside if one.start not in both]
     reading.parts |= {"charted": chart, "height_now": tide}
+
+
+def _charted_alone(reading: Reading, token: Token) -> None:
+    """What the chart has is no depth while the tide on it is not known; where there is no tide it is."""
+    at_depth = reading.sources.get("depth", (-1, 0.0))[0] == token.start and "depth" not in reading.rivals
+    if at_depth and token.mention is not None and not _tideless(reading):
+        reading.asked.pop("depth", None)
+        reading.parts.setdefault("charted", token.mention)
 
 
 _PARTS = frozenset((",", "and", "but", "with", "plus", "–", "-"))
@@ -194,8 +208,10 @@ def _heights(reading: Reading) -> None:
         now_used = True
     else:
         now_used = False
-        if charted is not None:
-            reading.leave(charted, None)
+        if charted is not None and "depth" in takes and "depth" not in reading.asked and _tideless(reading):
+            reading.put("depth", charted.amount)
+        elif charted is not None:
+            reading.leave(charted, "depth")
     for name, part in (("at_high", "hw_height"), ("at_low", "lw_height")):
         height = parts.pop(part, None)
         if height is not None and now is not None and not now_used and name not in parts:
