@@ -175,9 +175,9 @@ QUESTION = Question(
         {"depth": "20 ft", "anchor_mass": "22 lb", "chain": "12 ft", "chain_size": "1/4 in", "bow_height": "3 ft", "line_size": "1/2 in"},
     ),
     moves={
-        "hanging_load": "^depth +anchor_mass +chain +chain_size +bow_height +line_size +boat_length",
-        "hauling_load": "^depth +chain +chain_size +bow_height +line_size +boat_length +wind +current +beam",
-        "windlass_pull": "^depth +anchor_mass +chain +chain_size +bow_height +line_size +boat_length +wind +current +beam",
-        "by_hand": "^depth -anchor_mass -chain -chain_size -bow_height -line_size -boat_length -wind -current -beam",
+        "hanging_load": "^depth +anchor_mass ~chain +chain_size +bow_height +line_size +boat_length",
+        "hauling_load": "^depth ~chain +chain_size +bow_height +line_size +boat_length +wind +current +beam",
+        "windlass_pull": "^depth +anchor_mass ~chain +chain_size +bow_height +line_size +boat_length +wind +current +beam",
+        "by_hand": "^depth -anchor_mass ~chain -chain_size -bow_height -line_size -boat_length -wind -current -beam",
     },
 )
