@@ -199,7 +199,7 @@ def _at_the_top(reading: Reading) -> None:
 
 
 def _heights(reading: Reading) -> None:
-    """Make rise, fall or depth of heights that are plainly said."""
+    """Make rise, fall or depth of heights that are plainly said; what is less at high water than the depth now is a height of tide."""
     parts, takes = reading.parts, reading.question.inputs
     now = parts.pop("height_now", None)
     charted = parts.pop("charted", None)
@@ -224,8 +224,9 @@ def _heights(reading: Reading) -> None:
         if there is None:
             continue
         if term in takes and term not in reading.asked and isinstance(base, Amount):
-            start = now if now is not None and not now_used else Mention("length", base, 0, 0, _text(base))
-            change = sign * (there.amount.low - base.low)  # type: ignore[union-attr]
+            by_height = now is not None and (not now_used or (sign > 0 and there.amount.low < base.low))  # type: ignore[union-attr]
+            start = now if now is not None and by_height else Mention("length", base, 0, 0, _text(base))
+            change = sign * (there.amount.low - start.amount.low)  # type: ignore[union-attr]
             if change >= 0.0:
                 _put(reading, term, there, start, -1.0, "at high water − now" if sign > 0 else "now − at low water", sign=sign)
                 now_used = True
