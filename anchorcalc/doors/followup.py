@@ -75,7 +75,7 @@ def fill_lone(reading: Reading, *, before: Before, known: Mapping[str, Any], boa
     if len(loose) != 1 or reading.asked or reading.bare:
         return
     mention = loose[0]
-    name = _first_missing(reading.question, mention, before=before, boat=boat) or _only_earlier(reading.question, mention, known) or weak
+    name = _first_missing(reading.question, mention, before=before, boat=boat) or _only_earlier(reading, mention, known) or weak
     if name is None:
         return
     reading.aside = [(one, term) for one, term in reading.aside if one is not mention]
@@ -124,10 +124,14 @@ def _first_missing(question: Question, mention: Mention, *, before: Before, boat
     return None
 
 
-def _only_earlier(question: Question, mention: Mention, known: Mapping[str, Taken]) -> str | None:
+def _only_earlier(reading: Reading, mention: Mention, known: Mapping[str, Taken]) -> str | None:
+    question = reading.question
     fitting = [name for name in known if name in question.inputs and fit(term=TERMS[name], mention=mention) in ("yes", "bare")]
     if is_size(mention):
         fitting = [name for name in fitting if TERMS[name].kind is kinds.SIZE]
-    if len(fitting) > 1:
+    if len(fitting) > 1 and not _CORRECTS.search(reading.sentence.line):
         fitting = [name for name in fitting if question.inputs[name].need == "asked"]
     return fitting[0] if len(fitting) == 1 else None
+
+
+_CORRECTS = re.compile(r" (?:make|call) (?:that|it) ")  # what is corrected, of several, is asked

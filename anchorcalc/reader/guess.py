@@ -109,7 +109,7 @@ def no_input(reading: Reading, mention: Mention) -> bool:
 
 
 _NO_DOUBT = math.log(0.95)
-_LEAST_SHARE, _MAYBE = math.log(0.1), math.log(0.25)
+_LEAST_SHARE, _MAYBE = math.log(0.13), math.log(0.25)
 
 
 def place_unclaimed(reading: Reading, *, known: frozenset[str]) -> None:

@@ -45,7 +45,7 @@ BOTTOM = Term(
         ("sand", ("sand", "sandy", "sands")),
         ("mud", ("mud", "muddy", "ooze", "silt")),
         ("clay", ("clay",)),
-        ("grass", ("grass", "weed", "weedy", "kelp", "eelgrass", "seagrass", "grassy")),
+        ("grass", ("grass", "weed", "weeds", "weedy", "kelp", "eelgrass", "seagrass", "grassy")),
         ("gravel", ("gravel", "gravelly", "shingle", "shingly", "pebbles", "pebbly")),
         ("rock", ("rock", "rocks", "rocky", "boulders")),
         ("coral", ("coral",)),
