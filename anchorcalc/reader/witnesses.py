@@ -82,9 +82,8 @@ def _chosen(tokens: list[Token], names: set[str], *, after: int) -> str | None:
         behind = words[at + 1 : at + 5]
         if _NOT & {*before, *behind}:
             return None
-        if (
-            before[-1:] and (before[-1] in _TRUST or before[-2:] in (["go", "by"], ["go", "with"], ["going", "with"], ["going", "by"]))
-        ) or _goes(behind):
+        goes_by = bool(before) and (before[-1] in _TRUST or (before[-2:-1] in (["go"], ["going"]) and before[-1] in ("by", "with")))
+        if goes_by or _goes(behind):
             found.add(word)
     return found.pop() if len(found) == 1 else None
 
