@@ -141,7 +141,8 @@ _BEGINS = re.compile(
     r"did)(?= \S)"
 )
 _FRAGMENT = re.compile(
-    r"(?:[,;:.] |^ )(?:rode|(?:anchor )?(?:rope|chain|warp|line|rode) length for|scope|swing|load|mark plan|drag check|tackle check|longest|max|deepest|shallowest|true depth|real depth|"
+    r"(?:[,;:.] |^ )(?:rode|(?:anchor )?(?:rope|chain|warp|line|rode) length for|scope|"
+    r"swing|load|mark plan|drag check|tackle check|longest|max|deepest|shallowest|true depth|real depth|"
     r"depth per mark|hold)(?= )"
 )
 _STATES = re.compile(r" (?:i|we|is|are|have|has|was|were|lies|she|they|draws|my|our)(?= )")
