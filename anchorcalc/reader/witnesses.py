@@ -14,10 +14,10 @@ _INSTRUMENTS = frozenset(
     "pilot almanac guide book log stick pole line gauge".split()
 )
 _PEOPLE = frozenset(
-    "hand uncle manual mate skipper bosun crew wife husband son daughter cook navigator helmsman owner harbourmaster pilot partner".split()
+    "i we hand uncle manual mate skipper bosun crew wife husband son daughter cook navigator helmsman owner harbourmaster pilot partner".split()
 )
 _SAYS = frozenset(
-    "says say said reads read shows show gives gave has makes reckons thinks finds found got insists claims swears measured told tells "
+    "says say said make reads read shows show gives gave has makes reckons thinks finds found got insists claims swears measured told tells "
     "puts calls".split()
 )
 _SMALL = frozenset("it is at there that about around only a the depth as us here down to".split())
