@@ -95,7 +95,10 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
     if other is not None and (room is not None or not likelier(weighed, reading, other, boat)):
         return Unclear(status="unclear", choices=(choice(reading, {}), choice(other, {})), version=VERSION)
     if earlier is not None:
-        fill_lone(reading, before=earlier, known=known_before, boat=boat)
+        several = fill_lone(reading, before=earlier, known=known_before, boat=boat)
+        if len(several) > 1:
+            choices = tuple(choice(reading, {name: value}) for name, value in several.items())
+            return Unclear(status="unclear", choices=choices, version=VERSION)
         doubt_replaced(reading, known=known_before)
         if not weighed and not reading.asked and not reading.bare and not reading.rivals and not reading.open_terms:
             return cannot(NOTHING)

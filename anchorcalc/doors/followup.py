@@ -68,21 +68,27 @@ def _tells_of_another(reading: Reading, name: str, value: Amount, known: Mapping
     return len(off) > 1 and (off.get(name, 0.0) > min(off.values()) or off[name] > math.log(_NEAR))
 
 
-def fill_lone(reading: Reading, *, before: Before, known: Mapping[str, Any], boat: Mapping[str, Any] | None) -> None:
-    """Let a lone quantity fill the first input that is missing, else replace the one earlier input that it can mean."""
+def fill_lone(reading: Reading, *, before: Before, known: Mapping[str, Any], boat: Mapping[str, Any] | None) -> dict[str, Amount]:
+    """Let a lone quantity fill the first input that is missing, else replace the one earlier input that it can mean.
+
+    Where it can mean one of several, return what each would be.
+    """
     weak = _weakly_meant(reading, before=before)
+    if weak is None and _CORRECTS.search(reading.sentence.line):
+        _take_back_unnamed(reading)
     loose = [mention for mention, term in reading.aside if term is None and mention.kind in _LOOSE]
     if len(loose) != 1 or reading.asked or reading.bare:
-        return
+        return {}
     mention = loose[0]
     name = _first_missing(reading.question, mention, before=before, boat=boat) or _only_earlier(reading, mention, known) or weak
     if name is None:
-        return
+        return {one: as_given(term=TERMS[one], mention=mention) for one in _fitting(reading.question, mention, known, how=("yes",))}
     reading.aside = [(one, term) for one, term in reading.aside if one is not mention]
     if fit(term=TERMS[name], mention=mention) == "bare":
         reading.bare[name] = mention
     else:
         reading.asked[name] = mention.text if TERMS[name].kind is kinds.CLOCK else as_given(term=TERMS[name], mention=mention)
+    return {}
 
 
 def _weakly_meant(reading: Reading, *, before: Before) -> str | None:
@@ -105,6 +111,17 @@ def _weakly_meant(reading: Reading, *, before: Before) -> str | None:
     return None
 
 
+def _take_back_unnamed(reading: Reading) -> None:
+    """Take back the one quantity of a correction that no word names: `make that 8 ft` may mean any of the earlier ones."""
+    if len(reading.asked) != 1 or reading.bare or len(reading.sources) != 1:
+        return
+    ((name, (start, _)),) = reading.sources.items()
+    mention = next((token.mention for token in reading.sentence.tokens if token.start == start), None)
+    if mention is not None and name in reading.asked and not any(f" {noun} " in reading.sentence.line for noun in TERMS[name].nouns):
+        del reading.asked[name]
+        reading.leave(mention, None)
+
+
 _WEAK = 3.5
 _LOOSE = frozenset(("length", "speed", "mass", "force", "angle", "power", "ratio", "clock", "number"))
 
@@ -125,13 +142,18 @@ def _first_missing(question: Question, mention: Mention, *, before: Before, boat
 
 
 def _only_earlier(reading: Reading, mention: Mention, known: Mapping[str, Taken]) -> str | None:
-    question = reading.question
-    fitting = [name for name in known if name in question.inputs and fit(term=TERMS[name], mention=mention) in ("yes", "bare")]
-    if is_size(mention):
-        fitting = [name for name in fitting if TERMS[name].kind is kinds.SIZE]
+    fitting = _fitting(reading.question, mention, known, how=("yes", "bare"))
     if len(fitting) > 1 and not _CORRECTS.search(reading.sentence.line):
-        fitting = [name for name in fitting if question.inputs[name].need == "asked"]
+        fitting = [name for name in fitting if reading.question.inputs[name].need == "asked"]
     return fitting[0] if len(fitting) == 1 else None
+
+
+def _fitting(question: Question, mention: Mention, known: Mapping[str, Taken], *, how: tuple[str, ...]) -> list[str]:
+    """Return the earlier inputs that a quantity could take the place of."""
+    fitting = [
+        name for name in known if name in question.inputs and TERMS[name].kind is not kinds.CLOCK and fit(term=TERMS[name], mention=mention) in how
+    ]
+    return [name for name in fitting if TERMS[name].kind is kinds.SIZE] if is_size(mention) else fitting
 
 
 _CORRECTS = re.compile(r" (?:make|call) (?:that|it) ")  # what is corrected, of several, is asked
