@@ -153,7 +153,15 @@ def _fitting(question: Question, mention: Mention, known: Mapping[str, Taken], *
     fitting = [
         name for name in known if name in question.inputs and TERMS[name].kind is not kinds.CLOCK and fit(term=TERMS[name], mention=mention) in how
     ]
-    return [name for name in fitting if TERMS[name].kind is kinds.SIZE] if is_size(mention) else fitting
+    near = [name for name in fitting if _is_near(mention, known[name])]
+    return [name for name in near or fitting if TERMS[name].kind is kinds.SIZE] if is_size(mention) else near or fitting
 
 
+def _is_near(mention: Mention, held: Taken) -> bool:
+    """Say whether a quantity is so near an earlier one that it may take its place: 6 m for 4 m of water, not for 1 m of bow."""
+    value = mention.amount.low if isinstance(mention.amount, Amount) and mention.amount.unit else 0.0
+    return value <= 0.0 or not isinstance(held.low, float) or held.low <= 0.0 or max(value / held.low, held.low / value) <= _AS_NEAR
+
+
+_AS_NEAR = 3.0
 _CORRECTS = re.compile(r" (?:make|call) (?:that|it) ")  # what is corrected, of several, is asked
