@@ -9,12 +9,12 @@ from collections.abc import Iterator, Sequence
 from anchorcalc.reader.counted import Sign, counted
 from anchorcalc.reader.fits import Fit, is_size
 from anchorcalc.reader.sentence import Token
+from anchorcalc.reader.slots import ARTICLES
 from anchorcalc.reader.words import FILLERS, STOPS
 from anchorcalc.units.kinds import Amount
 
 NO_INPUT = "none"  # the outcome beside the terms: a quantity that is no input of the question
 KINDS = frozenset(("length", "mass", "speed", "force", "angle", "power", "number", "ratio"))
-_ARTICLES = frozenset("the a an my our her his their your its this that these some".split())
 _REACH, _NO_CONTENT = 6, FILLERS | frozenset(",-–()")
 _BEST, _BUCKET = 3, 2.0
 
@@ -53,7 +53,7 @@ def _words(tokens: Sequence[Token], places: range) -> list[str]:
     for place in places:
         token = tokens[place]
         word = token.word
-        if word in _ARTICLES:
+        if word in ARTICLES:
             continue
         found.append("<size>" if token.mention is not None and is_size(token.mention) else word)
         if len(found) == _REACH or word in STOPS:

@@ -1,5 +1,6 @@
 """Which quantity stands for which term: from the words beside it, all quantities of a text together."""
 
+from collections.abc import Mapping
 from functools import cache, lru_cache
 from operator import attrgetter
 from typing import NamedTuple
@@ -257,22 +258,15 @@ _OWN_KIND = {
 }
 
 
-def roles(*, tokens: tuple[Token, ...], takes: frozenset[str], without: frozenset[int] = frozenset()) -> list[Role]:
-    """Return every quantity of a text with the term it stands for, so that all together fit best and no phrase serves two.
-
-    The tokens `without` are taken already.
-    """
-    states = [
-        [*candidates(tokens=tokens, at=at, reached=reached, takes=takes), Role(mention, at, None, 0.0)]
-        for at, mention, reached in _around(tokens)
-        if at not in without
-    ]
-    return best_path(states)
+def cued(tokens: tuple[Token, ...], *, takes: frozenset[str], without: frozenset[int] = frozenset()) -> dict[int, list[Role]]:
+    """Return what the cue tables make of every quantity, by its place, the strongest first; the tokens `without` are taken already."""
+    return {at: candidates(tokens=tokens, at=at, reached=reached, takes=takes) for at, _, reached in _around(tokens) if at not in without}
 
 
-def cued(tokens: tuple[Token, ...], takes: frozenset[str]) -> dict[int, list[Role]]:
-    """Return what the cue tables make of every quantity, by its place, the strongest first."""
-    return {at: candidates(tokens=tokens, at=at, reached=reached, takes=takes) for at, _, reached in _around(tokens)}
+def roles(tokens: tuple[Token, ...], *, known: Mapping[int, list[Role]]) -> list[Role]:
+    """Return every quantity with the term it stands for by the cue tables, so that all together fit best and no phrase serves two."""
+    nothing = {at: Role(mention, at, None, 0.0) for at in known if (mention := tokens[at].mention) is not None}
+    return best_path([[*options, nothing[at]] for at, options in known.items()])
 
 
 @lru_cache(maxsize=1)  # which question it is and what fills it go by the same words

@@ -28,11 +28,11 @@ def standing(
 
     The other is the logarithm of the share that each term has, by where a quantity starts.
     """
+    known = cued(tokens, takes=takes, without=without)
+    by_rule = roles(tokens, known=known)
     if not any(token.mention is None and token.word.isalpha() for token in tokens):
-        return roles(tokens=tokens, takes=takes, without=without), {}  # without a word nothing tells
+        return by_rule, {}  # without a word nothing tells
     wanted = frozenset(name for name, one in question.inputs.items() if one.need == "asked")
-    by_rule = roles(tokens=tokens, takes=takes, without=without)
-    known = cued(tokens, takes)
     shares = {role.at: _shares(role, known[role.at], tokens=tokens, takes=takes, question=question.name) for role in by_rule if _weighed(role)}
     states = [_options(role, known[role.at], shares.get(role.at), takes=takes) for role in by_rule]
     cues = [known[role.at] for role in by_rule]

@@ -10,7 +10,7 @@ from itertools import pairwise
 from anchorcalc.reader.counted import SCALE, Sign, counted
 from anchorcalc.reader.fits import is_size
 from anchorcalc.reader.sentence import Token
-from anchorcalc.reader.slots import roles
+from anchorcalc.reader.slots import cued, roles
 from anchorcalc.vocabulary import TERMS
 
 NOTHING_ASKED = "cannot"  # the answer beside the questions: nothing here that could be reckoned
@@ -29,7 +29,8 @@ def _signs(tokens: Sequence[Token]) -> set[Sign]:
     found |= {f"^ {' '.join(words[:2])}", f"{' '.join(words[-2:])} $", f"^ {words[0]}", f"{words[-1]} $"} if words else set()
     kinds = Counter([word for word in words if word[0] == "<"])
     found |= {f"{kind} {min(count, _MANY)}" for kind, count in kinds.items()}
-    found |= {f"= {role.term}" for role in roles(tokens=tuple(tokens), takes=_ALL) if role.term is not None and role.fit != "no"}
+    known = cued(tuple(tokens), takes=_ALL)
+    found |= {f"= {role.term}" for role in roles(tuple(tokens), known=known) if role.term is not None and role.fit != "no"}
     return found if "?" in words else found | {"no ?"}
 
 

@@ -30,8 +30,7 @@ TEXTS, LEAST, PARTS = 2, 2, 5
 def texts() -> tuple[list[set[str]], list[str]]:
     """Return the signs and the question of every text of the corpus that does not only go on from another."""
     signs, asked = [], []
-    lines = [json.loads(text) for path in sorted(CORPUS.glob("*.jsonl")) for text in path.read_text(encoding="utf-8").splitlines()]
-    for line in (*lines, *sent_back(lines)):
+    for line in lines():
         question = line["expect"].get("question") or (NOTHING_ASKED if line["expect"]["status"] == "cannot" else None)
         if question is not None and question != line.get("before", {}).get("question"):
             signs.append(telling(restated(read(line["text"]))[0].tokens))
@@ -47,6 +46,22 @@ def matrix(signs: Sequence[set[str]], known: Sequence[str]) -> Any:
     return csr_matrix((np.ones(len(places)), (rows, columns)), shape=(len(signs), len(known)))
 
 
+def write(model: LogisticRegression, known: Sequence[str], *, table: Path, least: int) -> None:
+    """Write the weights of a model in hundredths, a line an outcome, those left out that are less than the least."""
+    rows: dict[str, dict[str, int]] = {}
+    for name, start, weights in zip(model.classes_, model.intercept_, model.coef_, strict=True):
+        hundredths = {sign: round(weight * SCALE) for sign, weight in zip(known, weights.tolist(), strict=True)}
+        rows[str(name)] = {"": round(start * SCALE)} | {sign: weight for sign, weight in hundredths.items() if abs(weight) >= least}
+    lines = ",\n".join(f"{json.dumps(name)}: {msgspec.json.encode(row).decode()}" for name, row in rows.items())
+    table.write_text(f"{{\n{lines}\n}}\n", encoding="utf-8")
+
+
+def lines() -> list[dict[str, Any]]:
+    """Return the lines of the corpus, and some of them once more in the words of a choice."""
+    held = [json.loads(text) for path in sorted(CORPUS.glob("*.jsonl")) for text in path.read_text(encoding="utf-8").splitlines()]
+    return [*held, *sent_back(held)]
+
+
 def main(arguments: list[str]) -> int:
     """Write the table, or say how well it tells what it has not seen."""
     signs, asked = texts()
@@ -58,12 +73,7 @@ def main(arguments: list[str]) -> int:
         print(f"{sum(guessed == np.array(asked))} of {len(asked)} texts told rightly while held out")
         return 0
     model.fit(matrix(signs, known), asked)
-    table: dict[str, dict[str, int]] = {}
-    for name, start, weights in zip(model.classes_, model.intercept_, model.coef_, strict=True):
-        hundredths = {sign: round(weight * SCALE) for sign, weight in zip(known, weights.tolist(), strict=True)}
-        table[str(name)] = {"": round(start * SCALE)} | {sign: weight for sign, weight in hundredths.items() if abs(weight) >= LEAST}
-    lines = ",\n".join(f"{json.dumps(name)}: {msgspec.json.encode(row).decode()}" for name, row in table.items())
-    TABLE.write_text(f"{{\n{lines}\n}}\n", encoding="utf-8")
+    write(model, known, table=TABLE, least=LEAST)
     return 0
 
 

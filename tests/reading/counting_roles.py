@@ -5,14 +5,12 @@ What a quantity stands for is told by the values that a line expects; where none
 it says how many quantities are told rightly where a fifth of the lines at a time was kept from the count.
 """
 
-import json
 import sys
 from collections import Counter
 from collections.abc import Iterator, Mapping
 from pathlib import Path
 from typing import Any, NamedTuple
 
-import msgspec
 import numpy as np
 from sklearn.linear_model import LogisticRegression
 from sklearn.model_selection import GroupKFold, cross_val_predict
@@ -20,7 +18,6 @@ from sklearn.model_selection import GroupKFold, cross_val_predict
 from anchorcalc.answering.taking import Taken, take
 from anchorcalc.catalogue import question as question_named
 from anchorcalc.reader.between import BETWEEN
-from anchorcalc.reader.counted import SCALE
 from anchorcalc.reader.fits import as_given, fit, with_unit
 from anchorcalc.reader.likely import KINDS, NO_INPUT, signs
 from anchorcalc.reader.mention import Mention
@@ -32,9 +29,8 @@ from anchorcalc.reader.standing import cues_of
 from anchorcalc.reader.units_taken import CHOICES, kind_of
 from anchorcalc.units.kinds import Amount
 from anchorcalc.vocabulary import TERMS
-from tests.reading.counting import CORPUS, matrix
+from tests.reading.counting import lines, matrix, write
 from tests.reading.score import near, score
-from tests.reading.sent_back import sent_back
 
 TABLE = Path(__file__).parents[2] / "anchorcalc" / "reader" / "telling" / "roles.json"
 TIMES, LEAST, PARTS = 2, 6, 5
@@ -52,8 +48,7 @@ class Counted(NamedTuple):
 
 def quantities() -> Iterator[Counted]:
     """Yield the quantities of the corpus for which a line tells what they are."""
-    lines = [json.loads(text) for path in sorted(CORPUS.glob("*.jsonl")) for text in path.read_text(encoding="utf-8").splitlines()]
-    for line in (*lines, *sent_back(lines)):
+    for line in lines():
         if line["expect"].get("question"):
             yield from of_line(line)
 
@@ -66,8 +61,8 @@ def of_line(line: Mapping[str, Any]) -> Iterator[Counted]:
     sentence, _ = restated(read(line["text"]))
     sentence, _ = our_own(sentence, others="other_rode_out" in question.inputs)
     takes = taken_by(question, sentence.line)
-    by_rule = {role.at: role.term for role in roles(tokens=sentence.tokens, takes=takes)}
-    cues = cued(sentence.tokens, takes)
+    cues = cued(sentence.tokens, takes=takes)
+    by_rule = {role.at: role.term for role in roles(sentence.tokens, known=cues)}
     told: list[tuple[int, list[str]]] = []
     for at, token in enumerate(sentence.tokens):
         if token.mention is not None and token.mention.kind in KINDS and isinstance(token.mention.amount, Amount):
@@ -119,12 +114,7 @@ def main(arguments: list[str]) -> int:
         print(f"{sum(guessed == np.array(terms))} of {len(terms)} quantities told rightly while held out")
         return 0
     model.fit(rows, terms)
-    table: dict[str, dict[str, int]] = {}
-    for name, start, weights in zip(model.classes_, model.intercept_, model.coef_, strict=True):
-        hundredths = {sign: round(weight * SCALE) for sign, weight in zip(known, weights.tolist(), strict=True)}
-        table[str(name)] = {"": round(start * SCALE)} | {sign: weight for sign, weight in hundredths.items() if abs(weight) >= LEAST}
-    lines = ",\n".join(f"{json.dumps(name)}: {msgspec.json.encode(row).decode()}" for name, row in table.items())
-    TABLE.write_text(f"{{\n{lines}\n}}\n", encoding="utf-8")
+    write(model, known, table=TABLE, least=LEAST)
     return 0
 
 
