@@ -104,9 +104,21 @@ def take_quantities(reading: Reading, *, without: set[int]) -> None:
     found = _products(_no_aliases(found), takes)
     found = _ratios(found, takes)
     _parts_of_rode(reading, found, takes)
-    theirs = others_quantities(sentence.tokens) if "other_rode_out" in takes else frozenset()
+    theirs = others_quantities(sentence.tokens)
+    found = _of_neighbour(found, theirs) if "other_rode_out" in takes else _our_own(found, theirs)
     for role in found:
-        _take(reading, role._replace(term=_THEIRS.get(role.term or "", role.term)) if role.mention.start in theirs else role, takes, parts)
+        _take(reading, role, takes, parts)
+
+
+def _of_neighbour(found: list[Role], theirs: frozenset[int]) -> list[Role]:
+    """Where the question takes what is the neighbour's, his rode and his boat are not ours."""
+    return [role._replace(term=_THEIRS.get(role.term or "", role.term)) if role.mention.start in theirs else role for role in found]
+
+
+def _our_own(found: list[Role], theirs: frozenset[int]) -> list[Role]:
+    """Of two values for one term, one of them told of another's boat, ours counts."""
+    ours = {role.term for role in found if role.term is not None and role.mention.start not in theirs}
+    return [role._replace(term=None, score=0.0) if role.mention.start in theirs and role.term in ours else role for role in found]
 
 
 _NAMED_LENGTH = 5.5  # "I'm 70" is no length of a boat
