@@ -16,10 +16,10 @@ from anchorcalc.doors.python import checked_boat
 from anchorcalc.errors import InputError, TextError, fault
 from anchorcalc.reader.fill import filled
 from anchorcalc.reader.guess import MEASURED
-from anchorcalc.reader.intent import Weighed, asks_something, plainly_asked, second_question
+from anchorcalc.reader.intent import Weighed, asks_for, asks_something, plainly_asked, second_question
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
-from anchorcalc.reader.refusals import NOTHING, refusal
+from anchorcalc.reader.refusals import NOTHING, foreign, refusal
 from anchorcalc.reader.restate import our_own, restated
 from anchorcalc.reader.rivals import bounded, taker
 from anchorcalc.reader.sentence import Sentence, read
@@ -79,7 +79,7 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
     sentence, dropped = restated(whole)
     line = sentence.line
     question, weighed = question_meant(sentence, earlier)
-    why = refusal(line, plain=plainly_asked(weighed))
+    why = refusal(line, plain=plainly_asked(weighed), ours=lambda part: asks_for(part, weighed[0].question))
     if why is not None or question is None or (earlier is None and not asks_something(whole.line, weighed)):
         return cannot(why or NOTHING)
     sentence, others = our_own(sentence, others="other_rode_out" in question.inputs)
@@ -111,12 +111,18 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
 
 
 def other_question(sentence: Sentence, weighed: list[Weighed]) -> list[Mention]:
-    """Return a second question of a text, which is left aside."""
-    line = sentence.line
-    at = second_question(line, weighed) if weighed else -1
+    """Return a second question of a text, ours or of another subject, which is left aside."""
+    if not weighed:
+        return []
+    line, tokens = sentence.line, sentence.tokens
+    at, ends = second_question(line, weighed), len(line) - 1
+    first = line.count(" ", 0, at) - 2
+    if at < 0:
+        at, ends = foreign(line)
+        first = line.count(" ", 0, at)
     if at < 0:
         return []
-    start, end = sentence.tokens[line[:at].count(" ") - 2].start, sentence.tokens[-1].end
+    start, end = tokens[first].start, tokens[line.count(" ", 0, ends) - 1].end
     return [Mention("question", None, start, end, sentence.text[start:end])]
 
 

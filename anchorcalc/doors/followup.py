@@ -15,6 +15,7 @@ from anchorcalc.reader.fits import as_given, fit, is_size
 from anchorcalc.reader.intent import Weighed, weigh
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
+from anchorcalc.reader.refusals import foreign
 from anchorcalc.reader.sentence import Sentence
 from anchorcalc.units import kinds
 from anchorcalc.units.kinds import Amount
@@ -31,7 +32,9 @@ _STRONG = 7.0
 def question_meant(sentence: Sentence, before: Before | None) -> tuple[Question | None, list[Weighed]]:
     """Return the question that a line of words asks, where an exchange before may have named it."""
     line = sentence.line
-    weighed = weigh(sentence.tokens)
+    start, end = foreign(line)
+    rest = (*sentence.tokens[: line.count(" ", 0, start)], *sentence.tokens[line.count(" ", 0, end) :]) if start >= 0 else sentence.tokens
+    weighed = weigh(rest)
     if before is None:
         return (question_named(weighed[0].question) if weighed else None), weighed
     rest = _OPENERS.sub(" ", line, count=1)

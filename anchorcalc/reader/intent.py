@@ -114,6 +114,12 @@ def _indexed() -> tuple[tuple[tuple[str, bool, Cue], ...], Called]:
     return patterns, Called([one for _, _, one in patterns])
 
 
+def asks_for(part: str, question: str) -> bool:
+    """Say whether a part of a line asks one question by a strong pattern."""
+    named = _named(part).get(question)
+    return named is not None and named.strongest >= _OWN_ASK
+
+
 def plainly_asked(weighed: list[Weighed]) -> bool:
     """Say whether words and patterns leave no doubt that a question is asked."""
     return bool(weighed) and weighed[0].share >= _NO_DOUBT and weighed[0].strongest >= _OWN_ASK

@@ -1,6 +1,7 @@
 """What no calculation answers: the words that tell of law, weather, whether to go, money, and other subjects."""
 
 import re
+from collections.abc import Callable
 from functools import cache
 from typing import NamedTuple
 
@@ -35,7 +36,7 @@ REFUSALS: tuple[Refusal, ...] = (
             "legal",
             "legally",
             "illegal",
-            "allowed",
+            "(?<!tide )(?<!depth )(?<!metres )(?<!feet )(?<!<length> )allowed(?! for| nineteen| <)",
             "permitted",
             "(?:a|need|get) permit",
             "permission",
@@ -134,9 +135,8 @@ REFUSALS: tuple[Refusal, ...] = (
             "cheap",
             "cheaper",
             "cheapest",
-            "insurance",
-            "insurer",
-            "insured",
+            "(?:am i|are we|is she|is it|is the boat) insured",
+            "(?:my|the|our) (?:insurance|insurer) (?:pay|pays|cover|covers|mind|want|say|insist|accept)",
             "where (?:can|do|could) (?:i|we) (?:buy|get|find)",
             "how much is a",
             "worth (?:the money|buying)",
@@ -152,7 +152,7 @@ REFUSALS: tuple[Refusal, ...] = (
             "which way (?:do|should) (?:i|we) turn",
             "which oil",
             "antifouling",
-            "which paint",
+            "which paint(?! mark| must| do| should| shall| is at| goes| belongs| to stop)(?<! at which paint)",
             "what colour",
             "knot .. tie",
         ),
@@ -183,8 +183,7 @@ REFUSALS: tuple[Refusal, ...] = (
             "capital of",
             "recipe",
             "boil",
-            "mussels",
-            "garlic",
+            "mussels|garlic",
             "minutes a side",
             "sail area",
             "how fast",
@@ -206,9 +205,8 @@ REFUSALS: tuple[Refusal, ...] = (
             "drop table",
             "how long until the tow",
             "tide be with us",
-            "in <date>",
             "weigh in the locker",
-            "dock line",
+            "(?<!the )dock line(?! out)",
             "mark 4 gas",
             "which oil",
             "litres an hour",
@@ -240,31 +238,45 @@ REFUSALS: tuple[Refusal, ...] = (
             "joke",
             "i wish",
             "never again",
+            "in <date>",
         ),
         mentioned=True,
     ),
     Refusal(_LAW, _any("rules", "a fine", "permit"), mentioned=True),
-    Refusal(_MONEY, _any("too much \\?", "pays"), mentioned=True),
+    Refusal(_MONEY, _any("too much \\?", "pays", "insurance", "insurer", "insured"), mentioned=True),
     Refusal(_HOW, _any("splice", "bowline"), mentioned=True),
 )
 
 
-def refusal(line: str, *, plain: bool) -> str | None:
-    """Return who decides what a text asks, where no calculation does; beside a plain question of ours, other subjects may be told of."""
+def refusal(line: str, *, plain: bool, ours: Callable[[str], bool] = lambda part: False) -> str | None:
+    """Return who decides what a text asks, where no calculation does; beside a plain question of ours, other subjects may be told or asked of."""
+    if plain and any(ours(part) and not _refused(part, plain=True) for part in _asking(line)):
+        return None
+    found = _refused(" ".join(_asking(line)) if plain else line, plain=plain)
+    return REFUSALS[found[0]].why if found else None
+
+
+def foreign(line: str) -> tuple[int, int]:
+    """Return where a part of a line begins and ends that asks what no calculation answers, or (-1, -1)."""
+    for sentence in _SENTENCE.finditer(line):
+        for part in _PART.finditer(sentence[0]) if sentence[0].endswith("?") else ():
+            if _refused(f" {part[0].strip()} ", plain=True):
+                return sentence.start() + part.start(), sentence.start() + part.end()
+    return -1, -1
+
+
+def _refused(line: str, *, plain: bool) -> list[int]:
     whose, called = _indexed()
-    line = _asking(line) if plain else line
-    for one in sorted({whose[number] for number, _ in called.by(line)}):
-        if not (plain and REFUSALS[one].mentioned):
-            return REFUSALS[one].why
-    return None
+    return [one for one in sorted({whose[number] for number, _ in called.by(line)}) if not (plain and REFUSALS[one].mentioned)]
 
 
-def _asking(line: str) -> str:
-    """Return the sentences of a line that ask, all of it where none does: `price is <money> a foot . what length must i buy ?`."""
-    asking = [one for one in _SENTENCE.findall(line) if one.endswith("?")]
-    return f" {' '.join(one.strip() for one in asking)} " if asking else line
+def _asking(line: str) -> list[str]:
+    """Return the parts of a line that ask, all where none does: `price is <money> a foot . what length must i buy , and what will it cost ?`."""
+    parts = [f" {part.strip()} " for sentence in _SENTENCE.findall(line) if sentence.endswith("?") for part in _PART.findall(sentence)]
+    return parts or [f" {part.strip()} " for part in _PART.findall(line)]
 
 
+_PART = re.compile(r".+?(?:[.!?;\n]+|(?= (?:, )?(?:and|also|or) (?:what|whats|how|which|when|where|will|is|are|do|does|can|should|shall) )|$)")
 _SENTENCE = re.compile(r"[^.!?;\n]+[.!?;\n]?")
 
 
