@@ -2,25 +2,21 @@
 
 from functools import cache
 
+from anchorcalc.reader.corrections import corrected, denied
 from anchorcalc.reader.given_up import as_it_was, given_up, gone
 from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.no_figures import idle
 from anchorcalc.reader.sentence import Sentence, Token
 from anchorcalc.reader.spoken import joined
 from anchorcalc.reader.witnesses import believed
-from anchorcalc.reader.words import NOW, OTHERS, OURS, PAST, STOPS, TAKES_BACK
-from anchorcalc.units.kinds import Amount
-
-_STRONG = frozenset(("sorry", "correction", "meant", "wait", "oops", "scratch", "scrap", "er", "nope"))
-_STRONG_PAIRS = frozenset(
-    (("i", "mean"), ("make", "that"), ("make", "it"), ("call", "it"), ("call", "that"), ("hang", "on"), ("or", "rather"), ("no", "make"))
-)
-_REACH = 7
+from anchorcalc.reader.words import NOW, OTHERS, OURS, PAST, STOPS
 
 
 def restated(sentence: Sentence) -> tuple[Sentence, list[Mention]]:
     """Return a text with spoken forms made one and corrections made; and the quantities that were taken back."""
     dropped: list[Mention] = []
-    tokens = _denied(_corrected(joined(list(sentence.tokens)), dropped), dropped)
+    tokens = joined(idle(list(sentence.tokens), text=sentence.text))
+    tokens = denied(corrected(tokens, dropped), dropped)
     return Sentence(sentence.text, tuple(tokens)), dropped
 
 
@@ -31,125 +27,6 @@ def our_own(sentence: Sentence, *, others: bool) -> tuple[Sentence, list[Mention
     tokens = as_it_was(believed(tokens, dropped), dropped)
     tokens = _own(tokens, dropped, others=others)
     return (Sentence(sentence.text, tuple(tokens)) if tuple(tokens) != sentence.tokens else sentence), dropped
-
-
-# --- corrections --------------------------------------------------------------------------------------------------------------------
-
-
-@cache
-def _takes_back() -> frozenset[tuple[str, ...]]:
-    return frozenset(tuple(one.split()) for one in TAKES_BACK)
-
-
-_BETWEEN = frozenset(
-    ", - – . ... ! ? ( ) er eh ah oh um well it is i that more like hang on wait no sorry we the a of about then to call plain make mean meant "
-    "call hang okay misread misheard misspoke".split()
-)
-
-
-def _corrected(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
-    at = 0
-    while at < len(tokens):
-        if tokens[at].mention is not None:
-            cut, end = _correction(tokens, at)
-            if end:
-                old, new = tokens[at].mention, tokens[end].mention
-                assert old is not None and new is not None
-                dropped.append(old)
-                tokens = [*tokens[:at], _in_place(old, tokens[end]), *tokens[at + 1 : cut], *tokens[end + 1 :]]
-                continue
-        at += 1
-    return tokens
-
-
-def _in_place(old: Mention, token: Token) -> Token:
-    """Return the new value, in the unit of the old one where it has none."""
-    new = token.mention
-    assert new is not None
-    if new.kind == "number" and isinstance(old.amount, Amount) and isinstance(new.amount, Amount) and old.amount.unit and old.kind != "number":
-        from anchorcalc.reader.fits import with_unit
-        from anchorcalc.units.kinds import UNIT
-
-        if old.amount.unit in UNIT:
-            return token._replace(word=f"<{old.kind}>", mention=new._replace(kind=old.kind, amount=with_unit(new.amount, unit=old.amount.unit)))
-    return token
-
-
-def _correction(tokens: list[Token], at: int) -> tuple[int, int]:
-    """Return where the taking back begins, and where the value stands that takes the place of the one at a place; or zeros."""
-    old = tokens[at].mention
-    assert old is not None
-    strong = 0
-    for place in range(at + 1, min(len(tokens), at + 12)):
-        token = tokens[place]
-        if token.mention is not None:
-            return (_cut(tokens, at, strong), place) if strong and _alike(old, token.mention) and place - strong <= _REACH else (0, 0)
-        if strong:
-            if (
-                token.word in _BETWEEN
-                or token.word in _STRONG
-                or token.word in ("make", "call", "hang")
-                or any(token.word == one.word for one in tokens[max(0, at - 4) : strong])
-            ):
-                continue
-            return 0, 0
-        pair = (token.word, tokens[place + 1].word if place + 1 < len(tokens) else "")
-        if (
-            token.word in _STRONG
-            or (pair in _STRONG_PAIRS and not (pair == ("make", "it") and tokens[place - 1].word in _WHO))
-            or (token.word in ("no", "not") and _is_no(tokens, place))
-        ):
-            strong = place
-        elif token.word in STOPS and place - at > 6:
-            return 0, 0
-    return 0, 0
-
-
-_WHO = frozenset("i we he she they mate skipper you".split())
-
-
-def _cut(tokens: list[Token], at: int, strong: int) -> int:
-    """Return where a taking back begins: at the signs and small words before it."""
-    while strong - 1 > at and tokens[strong - 1].word in _BETWEEN:
-        strong -= 1
-    return strong
-
-
-def _is_no(tokens: list[Token], place: int) -> bool:
-    """Say whether a `no` takes back: signs around it, or a value right behind it."""
-    behind = tokens[place + 1] if place + 1 < len(tokens) else None
-    if behind is None:
-        return False
-    before = tokens[place - 1].word
-    if tokens[place].word == "not":
-        return False
-    return behind.mention is not None or (
-        behind.word in (",", ".", "!", ":", "make", "wait", "hang", "sorry", "call", "it", "i", "-", "–")
-        and before in (",", ".", "-", "–", "?", "er", "ah", "(", "m", ";")
-    )
-
-
-def _alike(old: Mention, new: Mention) -> bool:
-    return (
-        old.kind == new.kind
-        or "number" in (old.kind, new.kind)
-        or ({old.kind, new.kind} <= {"mass", "force", "power", "length"} and old.kind in ("power", "force", "mass"))
-    )
-
-
-_DENIES = frozenset(("not", "isnt", "wasnt", "arent", "forget"))
-
-
-def _denied(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
-    """Leave out quantities that are said not to be: `not 7:1 tonight`, `never mind 8:1`."""
-    kept: list[Token] = []
-    for at, token in enumerate(tokens):
-        before = [one.word for one in tokens[max(0, at - 2) : at] if one.word not in ("a", "the")] if token.mention is not None else []
-        if token.mention is not None and before and (before[-1] in _DENIES or before == ["never", "mind"]):
-            dropped.append(token.mention)
-        else:
-            kept.append(token)
-    return kept
 
 
 def _not_minded(tokens: list[Token], dropped: list[Mention]) -> list[Token]:

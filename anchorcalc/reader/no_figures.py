@@ -1,0 +1,178 @@
+"""Figures that are nothing here: courses, pressures, ages, prices, temperatures, the mast, and whom or what one counts.
+
+Each row tells by which words such a figure is known, of what kind it is and between which values, and what stands before or behind it. What is
+found stays in the text as something else (`other`), so that it is neither taken for an input nor asked about.
+"""
+
+import re
+from typing import NamedTuple
+
+from anchorcalc.reader.sentence import Token
+from anchorcalc.units.kinds import Amount
+from anchorcalc.units.numbers import plain
+
+
+class Row(NamedTuple):
+    """A kind of figure that is nothing: words one of which the text must have, the kinds it comes as, its bounds, and what is beside it."""
+
+    words: frozenset[str]
+    kinds: frozenset[str]
+    low: float
+    high: float
+    before: re.Pattern[str] | None
+    behind: re.Pattern[str] | None
+
+
+def _row(words: str, kinds: str, *, before: str = "", behind: str = "", low: float = -1e9, high: float = 1e9) -> Row:
+    left = re.compile(rf"(?:{before})\Z") if before else None
+    return Row(frozenset(words.split()), frozenset(kinds.split()), low, high, left, re.compile(behind) if behind else None)
+
+
+_GAP = r"[^.;!?\d]{0,14}"
+_CLAUSE = r"(?:[.,;:(–\n-] ?|\band |\bwith |\bit'?s )(?:the |a |an )?"
+_PERSON = (
+    r"(?:he|man|woman|husband|wife|dad|father|grand ?dad|grand ?father|grandpa|mother|mum|son|daughter|boy|girl|kid|uncle|aunt|mate|skipper|lad|"
+    r"bloke|crew|nephew|niece)"
+)
+_OLD = (
+    "he hes iam who man woman husband wife dad father granddad grandad grandpa grandfather mother mum son daughter boy girl kid uncle aunt "
+    "aged age turned old back knees arms lad bloke nephew niece"
+)
+_ENDS = r"(?= ?(?:[.,;:!?)\n]|\Z| and | but | so | years| yrs| now\b| this | next | still | can | with | aboard| on board))"
+_COUNTED = (
+    r"cans?|bottles?|beers?|crates?|tins?|men|man|woman|women|guests?|kids?|children|adults?|souls?|passengers?|dogs?|pairs? of hands|lads?|blokes?|"
+    r"girls?|boys?|bunks?|berths?|cabins?|cylinders?|people|persons?|folks?|teenagers?|grandchildren|cod|fish|herrings?|mackerels?"
+)
+
+ROWS: tuple[Row, ...] = (
+    _row(  # where she heads, where the wind comes from
+        "hdg heading course cog bearing steer steering steered head compass wind",
+        "number angle",
+        before=r"\b(?:hdg|heading|course|cog|bearing|steer|steering|steered|ship'?s head|compass|wind (?:is |comes )?(?:out of|from))\b"
+        + r"(?: (?:of|at|on|is|was|about|due|by compass))*[:=]? ?",
+        low=100.0,
+        high=360.0,
+    ),
+    _row(
+        "hdg heading steering steered cog head heads",
+        "number",
+        before=r"\b(?:hdg|heading|steering|steered|cog|(?:we|i|she|ship'?s) heads?)[:=]? ",
+        high=360.0,
+    ),
+    _row("glass barometer baro pressure", "number", before=rf"\b(?:glass|barometer|baro|pressure)\b{_GAP}", low=850.0, high=1100.0),
+    _row(
+        _OLD,
+        "number",
+        before=r"\b(?:who is|who'?s|aged?|turned|turning|turns|at age|(?:wo)?man of|lad of|boy of|girl of)(?: just| only)? ",
+        behind=_ENDS,
+        high=110,
+    ),
+    _row(_OLD, "number", before=r"\b(?:he is|he'?s|i'?m|i am|his age is)(?: just| only| already)? ", behind=_ENDS, low=45.0, high=110.0),
+    _row(_OLD, "number", before=rf"\b{_PERSON}(?: is|'s) (?:just |only |now |already )?", behind=_ENDS, low=1.0, high=110.0),
+    _row(_OLD, "number", before=r"\bat ", behind=r" ?[.,;!?]| years| i (?:can|am|still)", low=45.0, high=110.0),
+    _row(  # what a man weighs
+        "weigh weighs weighing",
+        "mass",
+        before=r"(?:\bi (?:only |just )?weigh|\b(?:he|who|man|person|crew|wife|husband|son|daughter|mate)\b"
+        r"(?:(?!\b(?:anchor|hook|plough|plow|claw|scoop|fluke|boat|kedge|bower|that|which|it|she|chain|says|reckons|thinks)\b)[^.;!?]){0,30}"
+        r"\bweigh(?:s|ing)?)(?: only| just| about| all of| around)? ",
+    ),
+    _row(
+        "man woman bloke lad chap fellow person guy deckhand skipper teenager boy girl crew",
+        "mass",
+        behind=r"[ -](?:man|woman|bloke|lad|chap|fellow|person|guy|deckhand|skipper|teenager|boy|girl)\b",
+    ),
+    _row(  # whom and what one counts
+        "can cans bottle bottles beer beers crate crates tin tins men man woman women guest guests kid kids children adult adults soul souls "
+        "passenger passengers dog dogs pair lad lads bloke blokes girl girls boy boys bunk bunks berth berths cabin cabins cylinder cylinders "
+        "people person persons folk folks teenager teenagers grandchildren cod fish herring herrings mackerel mackerels",
+        "number",
+        behind=rf"[ -](?:(?:strong|young|old|small|big|grown|fit|hungry|more|other|good) )?(?:{_COUNTED})\b",
+        low=0.0,
+        high=200.0,
+    ),
+    _row("crew party family team class", "number", before=r"\b(?:crew|party|family|team|class) of ", high=60.0),
+    _row("aboard board", "number", before=r"\b(?:hp|kw|ps|horses?|we'?re|we are|with|just|only), ?", behind=r" (?:aboard|on board)\b", high=8.0),
+    _row("we weare", "number", before=r"\b(?:we are|we'?re) ", behind=r" (?:aboard|on board|up)\b|\Z|\.", high=8.0),
+    _row(  # what it costs
+        "cost costs costing paid pay budget price priced quotes quote quoted charges charge insured sells sold fee deposit bill buy",
+        "number",
+        before=r"\b(?:cost(?:s|ing)?|paid|pay(?! (?:out|away|her))|budget|priced?|quote[sd]?|charge[sd]?|insured for"
+        rf"|sells? (?:it |them |one )?(?:for|at)|fee|deposit|bill)\b(?! out){_GAP}",
+        low=15.0,
+    ),
+    _row("rev revs tacho tachometer rpm counter", "number", before=rf"\b(?:rev counter|tacho(?:meter)?|revs|rpm|revving)\b{_GAP}", low=500.0),
+    _row(  # how warm it is
+        "water air sea oil cabin outside temperature temp coolant engine frost warm cold shade degrees",
+        "angle",
+        before=_CLAUSE + rf"(?:water|air|sea|oil|cabin|outside|temperature|temp|coolant|engine)\b{_GAP}",
+        high=2.0,
+    ),
+    _row(
+        "water air sea cabin outside frost warm cold shade zero sun",
+        "angle",
+        behind=r" (?:in the (?:water|air|cabin|shade|sun)|outside|below zero|(?:water|air|sea) temp|of frost|warm|cold|c\b)",
+        high=2.0,
+    ),
+    _row("c", "number", behind=r" ?c(?![\w'/-])", low=-40.0, high=120.0),
+    _row("water air sea", "number", before=_CLAUSE + r"(?:water|air|sea) ", behind=r" ?f(?![\w'/-])", high=120.0),
+    _row("temperature temp", "number", before=rf"\b(?:temperature|temp)\b{_GAP}", low=-40.0, high=120.0),
+    _row(
+        "built since launched year dated model bought new",
+        "number",
+        before=r"\b(?:built|since|launched|year|dated|model|bought|new)(?: in)? ",
+        low=1900.0,
+        high=2099.0,
+    ),
+    _row("vhf channel", "number", before=rf"\b(?:vhf|channel)\b{_GAP}", low=1.0, high=99.0),
+    _row(  # what stands above the deck
+        "mast masthead masts air rig",
+        "length number",
+        before=r"\b(?:masts?|masthead|air draught|air draft)\b(?: (?:is|height|of|stands|at|about|being|height is))*[:=]? ?",
+    ),
+    _row("mast masts air rig", "length number", behind=r"[ -](?:(?:tall|high|of|wooden|alloy) )?(?:masts?|air draught|air draft|rig)\b"),
+    _row("sail sails", "number area", before=r"\bsail area(?: is| of)?[:=]? "),
+    _row(  # what a windlass, a heater or a lamp takes, and what the shop calls its models
+        "winch windlass model heater solar panel panels inverter lamp fridge",
+        "power",
+        behind=r"(?:,? \d+ ?kg)? (?:electric )?(?:winch|windlass|model|heater|solar|panels?|inverter|lamp|fridge|one)\b",
+        high=3000.0,
+    ),
+    _row("winch windlass model", "mass", behind=r" (?:winch|windlass|model)\b"),
+    _row(  # how fast she goes under way
+        "motor motors motoring cruise cruises cruising troll trolling steam steaming hull top flat speed",
+        "speed",
+        before=r"\b(?:(?:motor|cruis|troll|steam)(?:s|e|es|ing|ed)? (?:along )?at|hull speed|top speed|cruising speed|trolling speed|boat speed"
+        r"|flat out,? (?:she|we|it) (?:makes|does|goes))\b(?: (?:is|of|about|around|a))*[:=]? ?",
+    ),
+)
+_REACH = 64
+
+
+def idle(tokens: list[Token], *, text: str) -> list[Token]:
+    """Return the tokens with figures that are nothing here made something else."""
+    words = {token.word for token in tokens}
+    rows = [row for row in ROWS if not row.words.isdisjoint(words)]
+    if not rows:
+        return tokens
+    low = plain(text).lower() if text.isascii() else plain(text).casefold()
+    if len(low) != len(text):
+        return tokens
+    return [_aside(token) if token.mention is not None and any(_is(row, token, low) for row in rows) else token for token in tokens]
+
+
+def _aside(token: Token) -> Token:
+    assert token.mention is not None
+    return token._replace(word="<other>", mention=token.mention._replace(kind="other", amount=None))
+
+
+def _is(row: Row, token: Token, low: str) -> bool:
+    """Say whether a figure is what a row tells of."""
+    mention = token.mention
+    if mention is None or mention.kind not in row.kinds or not isinstance(mention.amount, Amount) or not row.low <= mention.amount.low <= row.high:
+        return False
+    before = ". " * (mention.start <= _REACH) + low[max(0, mention.start - _REACH) : mention.start]
+    return (row.before is None or row.before.search(before) is not None) and (row.behind is None or row.behind.match(low, mention.end) is not None)
+
+
+__all__ = ["idle"]
