@@ -84,7 +84,7 @@ def reads_from(tokens: tuple[Token, ...], *, transducer_given: bool) -> list[str
     for word, phrases in _FROM.items():
         for phrase in phrases:
             at = line.find(f" {phrase} ")
-            if at < 0 or line[:at].rsplit(" ", 1)[-1] in _NOT:
+            if at < 0 or _NOT & set(line[:at].split()[-2:]):
                 continue
             if word == "surface" and phrase in ("below surface", "below waterline", "at waterline") and transducer_given:
                 continue

@@ -117,38 +117,6 @@ STOPS = frozenset(".?!;\n")
 
 NEGATIONS = frozenset("no not isnt arent wasnt dont doesnt never without nor neither wont cant aint".split())
 
-# Words that take back the figure before them.
-TAKES_BACK = (
-    "no",
-    "sorry",
-    "i mean",
-    "make that",
-    "make it",
-    "correction",
-    "no wait",
-    "wait",
-    "ah no",
-    "oops",
-    "scratch that",
-    "i meant",
-    "no hang on",
-    "er call that",
-    "call it",
-    "call that",
-    "rather",
-    "er",
-    "or rather",
-    "no sorry",
-    "my mistake",
-    "strike that",
-    "not",
-    "no make that",
-    "no it is",
-    "no plain",
-    "actually",
-    "hang on",
-)
-
 # What was, and what is another's: figures there are not the skipper's own of now.
 PAST = (
     "last night",

@@ -1,0 +1,209 @@
+"""Figures that a text takes back for another one, or says not to be: `13 ft, no, 11 ft`, `not 7:1`, `forget the 90 ft`."""
+
+import re
+
+from anchorcalc.reader.fits import with_unit
+from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.sentence import Token
+from anchorcalc.reader.slots import spoken
+from anchorcalc.reader.words import STOPS
+from anchorcalc.units.kinds import UNIT, Amount
+
+_STRONG = frozenset("sorry correction meant wait oops scratch scrap er nope misspoke apologies".split())
+_TAKING_BACK = tuple(  # what takes back the figure before it, longer than a word
+    tuple(one.split())
+    for one in (
+        "i mean", "make that", "make it", "call it", "call that", "hang on", "or rather", "no make", "belay that", "scrub that", "strike that",
+        "check that", "cancel that", "disregard that", "i tell a lie", "my mistake", "my error", "as you were", "beg pardon",
+        "beg your pardon", "i stand corrected", "on second thought", "on second thoughts", "let me correct", "hold on", "i got that wrong",
+        "that is wrong", "that was wrong", "wrong ,", "read that wrong", "misread it", "misread that", "delete that", "rub that out", ". . . say",
+    )
+)  # fmt: skip
+_REACH, _FAR, _NAMES = 7, 12, 4.0  # so many words a new value may stand off; so strong a cue names another figure
+_WHO = frozenset("i we he she they mate skipper you".split())
+_BETWEEN = frozenset(
+    ", - – . ... ! ? ( ) : ; or er eh ah oh um hm hmm well it is i that more like hang hold on wait no sorry we the a of about then to call plain make "
+    "mean meant okay misread misheard misspoke belay scrub strike scratch scrap check correction rather only just say dear me let see actually "
+    "really exactly tell lie mistake error my pardon beg your was wrong should read be in at there these are".split()
+)
+_SIGNS = frozenset((",", "-", "–", ":", ";", ".", "!", "(", ")", "?"))
+_SAYS = r"(?:says|say|said|reads|read|shows|gives|makes|has|forecast|forecasts)"
+_TELLS = re.compile(rf" (?:(?:the|my|our) )?[a-z]+(?: [a-z]+)? {_SAYS}(?: (?:that|it|is|about))* ")
+
+
+def corrected(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
+    """Return a text with each figure that is taken back replaced by the one that takes its place."""
+    tokens = _said_wrongly(tokens, dropped)
+    at = 0
+    while at < len(tokens):
+        if tokens[at].mention is not None:
+            cut, end = _correction(tokens, at)
+            if end:
+                old, new = tokens[at].mention, tokens[end].mention
+                assert old is not None and new is not None
+                dropped.append(old)
+                tokens = [*tokens[:at], _in_place(old, tokens[end]), *tokens[at + 1 : cut], *tokens[end + 1 :]]
+                continue
+        at += 1
+    return tokens
+
+
+def _in_place(old: Mention, token: Token) -> Token:
+    """Return the new value, in the unit of the old one where it has none."""
+    new = token.mention
+    assert new is not None
+    if (
+        new.kind == "number"
+        and isinstance(old.amount, Amount)
+        and isinstance(new.amount, Amount)
+        and old.kind != "number"
+        and old.amount.unit in UNIT
+    ):
+        return token._replace(word=f"<{old.kind}>", mention=new._replace(kind=old.kind, amount=with_unit(new.amount, unit=old.amount.unit)))
+    return token
+
+
+def _correction(tokens: list[Token], at: int) -> tuple[int, int]:
+    """Return where the taking back begins, and where the value stands that takes the place of the one at a place; or zeros."""
+    old = tokens[at].mention
+    assert old is not None
+    strong = 0
+    for place in range(at + 1, min(len(tokens), at + 2 * _FAR)):
+        token = tokens[place]
+        if place - (strong or at) >= _FAR:
+            return 0, 0
+        if token.mention is not None:
+            if strong and _alike(old, token.mention) and _leads(tokens, at, strong, place):
+                return _cut(tokens, at, strong), place
+            return (place - 1, place) if not strong and _well(tokens, at, place) else (0, 0)
+        if not strong and _takes_back(tokens, place):
+            strong = place
+        elif not strong and token.word in STOPS and place - at > 6:
+            return 0, 0
+    return 0, 0
+
+
+def _takes_back(tokens: list[Token], place: int) -> bool:
+    """Say whether words that take back the figure before them begin at a place."""
+    words = [token.word for token in tokens[place : place + 4]]
+    if words[0] in _STRONG or (words[0] in ("no", "not") and _is_no(tokens, place)):
+        return True
+    found = any(tuple(words[: len(one)]) == one for one in _TAKING_BACK)
+    return found and not (words[:2] == ["make", "it"] and tokens[place - 1].word in _WHO)
+
+
+def _leads(tokens: list[Token], at: int, strong: int, place: int) -> bool:
+    """Say whether what stands between the taking back and a value leads to it: small words, who says it, or why, set off by a sign."""
+    near = {one.word for one in tokens[max(0, at - 4) : strong]}
+    begin = strong
+    while begin < place and (tokens[begin].word in _BETWEEN or tokens[begin].word in _STRONG or tokens[begin].word in near):
+        begin += 1
+    if begin == place:
+        return place - strong <= _REACH
+    if _TELLS.fullmatch(f" {' '.join(token.word for token in tokens[begin:place])} "):
+        return True
+    return _explained(tokens, strong, place)
+
+
+def _explained(tokens: list[Token], strong: int, place: int) -> bool:
+    """Say whether signs set off why the figure is taken back: `no, that was a surge, 190 kg`; a word for another figure there makes it none."""
+    why = tokens[strong:place]
+    behind = tokens[place + 1].word if place + 1 < len(tokens) else "."
+    words = [token.word for token in why]
+    was = any(words[at : at + 2] in (["that", "was"], ["it", "was"], ["this", "was"]) for at in range(len(words)))
+    named = not was and any(weight > _NAMES for one in spoken(tuple(why)) for _, weight in one.behind)
+    return words[-1] in _SIGNS and any(word in _SIGNS for word in words[:-1]) and not named and (behind in _SIGNS or behind == "now")
+
+
+def _well(tokens: list[Token], at: int, place: int) -> bool:
+    """Say whether a value only makes the one before it more exact: `1.8 kN, well, 2.1 kN to be exact`."""
+    old, new = tokens[at].mention, tokens[place].mention
+    assert old is not None and new is not None
+    behind = [token.word for token in tokens[place + 1 : place + 4]]
+    exact = behind[:3] in (["to", "be", "exact"], ["to", "be", "precise"], ["to", "be", "accurate"]) or behind[:1] in (["actually"], ["really"])
+    between = {token.word for token in tokens[at + 1 : place]}
+    return exact and old.kind == new.kind and place - at <= 4 and between <= {",", "well", "or", "-", "–", "(", "it", "is", "."}
+
+
+def _cut(tokens: list[Token], at: int, strong: int) -> int:
+    """Return where a taking back begins: at the signs and small words before it."""
+    while strong - 1 > at and tokens[strong - 1].word in _BETWEEN:
+        strong -= 1
+    return strong
+
+
+def _is_no(tokens: list[Token], place: int) -> bool:
+    """Say whether a `no` takes back: signs around it, or a value right behind it."""
+    behind = tokens[place + 1] if place + 1 < len(tokens) else None
+    if behind is None or tokens[place].word == "not":
+        return False
+    before = tokens[place - 1].word
+    return behind.mention is not None or (
+        behind.word
+        in (",", ".", "!", ":", ";", "make", "wait", "hang", "hold", "sorry", "call", "it", "i", "-", "–", "belay", "scrub", "strike", "that")
+        and before in (",", ".", "-", "–", "?", "er", "ah", "(", "m", ";", "hm", "hmm", "oh", "um", "!", ":")
+    )
+
+
+def _alike(old: Mention, new: Mention) -> bool:
+    return (
+        old.kind == new.kind
+        or "number" in (old.kind, new.kind)
+        or ({old.kind, new.kind} <= {"mass", "force", "power", "length"} and old.kind in ("power", "force", "mass"))
+    )
+
+
+# --- said not to be -----------------------------------------------------------------------------------------------------------------
+
+_DENIES = frozenset(("not", "isnt", "wasnt", "arent", "forget", "ignore", "disregard", "scratch"))
+_DENIES_TOO = frozenset((("never", "mind"), ("dont", "mean"), ("not", "mean"), ("didnt", "mean"), ("instead", "of"), ("no", "longer")))
+_SAID = frozenset("a the at that i said about as of my what told you mentioned gave by earlier".split())
+
+
+def denied(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
+    """Leave out quantities that are said not to be: `not 7:1 tonight`, `never mind 8:1`, `I don't mean the 4:1`."""
+    kept: list[Token] = []
+    for at, token in enumerate(tokens):
+        if token.mention is not None and _denied_before(tokens, at):
+            dropped.append(token.mention)
+        else:
+            kept.append(token)
+    return kept
+
+
+def _denied_before(tokens: list[Token], at: int) -> bool:
+    """Say whether the words before a quantity deny it, articles and `that I said` passed over."""
+    place = at - 1
+    while place >= 0 and tokens[place].word in _SAID and at - place <= 5:
+        place -= 1
+    if place < 0:
+        return False
+    pair = (tokens[place - 1].word if place else "", tokens[place].word)
+    passed = frozenset(token.word for token in tokens[place + 1 : at])
+    if pair in _DENIES_TOO or (tokens[place].word == "instead" and "of" in passed):
+        return True
+    return tokens[place].word in _DENIES and not (passed & {"of", "by", "what"})
+
+
+_K = r"<[a-z]+>"
+_WRONG = re.compile(
+    rf" {_K}(?= (?:[a-z]+ ){{0,6}}(?:is|was|are|were) (?:all |quite |simply |plain |just )?"
+    r"(?:wrong|out of date|outdated|a misprint|a mistake|an error|not right|incorrect|a typo|obsolete|no longer (?:true|right|so)) )"
+)
+_ONCE_SAID = re.compile(  # `I said eighty feet but it is actually ninety-five`, `we thought it was 6 m, the lead says 8 m`
+    rf" (?:i|we) (?:said|wrote|told you|thought|guessed|reckoned|believed|put|first said|had said)(?: [a-z]+){{0,4}} (?P<old><(?P<kind>[a-z]+)>)"
+    rf"(?: [a-z]+){{0,5}} ?[,;:.–-]?(?: but| though| and| however)?(?: [a-z]+){{0,3}} (?:actuall?y|really|in fact|turns out|turned out|in truth)"
+    rf"(?: [a-z]+){{0,3}} <(?:(?P=kind)|number)> "
+)
+
+
+def _said_wrongly(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
+    """Leave out a figure that the text calls wrong, or that it says was only thought."""
+    line = f" {' '.join(token.word for token in tokens)} "
+    out = {line.count(" ", 0, one.start()) for one in _WRONG.finditer(line)}
+    out |= {line.count(" ", 0, one.start("old") - 1) for one in _ONCE_SAID.finditer(line)}
+    dropped.extend(mention for at in sorted(out) if (mention := tokens[at].mention) is not None)
+    return [token for at, token in enumerate(tokens) if at not in out or token.mention is None]
+
+
+__all__ = ["corrected", "denied"]
