@@ -19,6 +19,7 @@ from anchorcalc.reader.sentence import Sentence
 from anchorcalc.reader.sounder import reads_from
 from anchorcalc.reader.tide import settle_tide
 from anchorcalc.reader.tide_times import settle_tide_times
+from anchorcalc.reader.unit_for_all import said_for_all
 from anchorcalc.reader.units_taken import shared_unit
 from anchorcalc.reader.witnesses import disputed
 from anchorcalc.reader.word_slots import corrected, words_said
@@ -157,7 +158,8 @@ def _neighbour(reading: Reading) -> None:
 def _units(reading: Reading, *, system: str | None, earlier: Mapping[str, Any]) -> None:
     """Give bare numbers the unit that the others share."""
     everything = [token.mention for token in reading.sentence.tokens if token.mention is not None]
-    _units_of_parts(reading, everything, system)
+    for_all = said_for_all(reading.sentence.text) if reading.bare or reading.parts else None
+    _units_of_parts(reading, everything, system, for_all)
     for term, mention in list(reading.bare.items()):
         if (
             term in reading.asked
@@ -167,7 +169,7 @@ def _units(reading: Reading, *, system: str | None, earlier: Mapping[str, Any]) 
         ):
             del reading.bare[term]
             continue
-        unit = shared_unit(term=TERMS[term], mentions=everything, system=system, earlier=_units_of(term, earlier))
+        unit = shared_unit(term=TERMS[term], mentions=everything, system=system, earlier=_units_of(term, earlier), for_all=for_all)
         if unit is None or term in reading.rivals:
             continue
         del reading.bare[term]
@@ -177,11 +179,11 @@ def _units(reading: Reading, *, system: str | None, earlier: Mapping[str, Any]) 
             reading.cautions.append(cautions.UNIT_TAKEN)
 
 
-def _units_of_parts(reading: Reading, everything: list[Mention], system: str | None) -> None:
+def _units_of_parts(reading: Reading, everything: list[Mention], system: str | None, for_all: str | None) -> None:
     """The same for depths and heights that only make an input; without a unit they say nothing."""
     for name, mention in list(reading.parts.items()):
         if mention.kind == "number" and isinstance(mention.amount, Amount):
-            unit = shared_unit(term=ALL_TERMS[name], mentions=everything, system=system)
+            unit = shared_unit(term=ALL_TERMS[name], mentions=everything, system=system, for_all=for_all)
             if unit is None:
                 reading.leave(reading.parts.pop(name), None)
                 continue

@@ -28,11 +28,15 @@ def kind_of(term: Term) -> str:
     return "size" if term.kind is kinds.SIZE else "length" if term.kind is kinds.LENGTHS else term.kind.name
 
 
-def shared_unit(*, term: Term, mentions: Iterable[Mention], system: str | None, earlier: Iterable[str] = ()) -> str | None:
-    """Return the unit to take for a bare number of a term, or None."""
+def shared_unit(
+    *, term: Term, mentions: Iterable[Mention], system: str | None, earlier: Iterable[str] = (), for_all: str | None = None
+) -> str | None:
+    """Return the unit to take for a bare number of a term, or None; the one that is said once for all lengths comes first."""
     kind = kind_of(term)
     if kind == "size":
         return None
+    if kind == "length" and for_all is not None:
+        return for_all
     shared = {one.amount.unit for one in mentions if one.kind == kind and isinstance(one.amount, Amount) and not is_size(one)}
     found = shared - _SMALL or set(earlier) - _SMALL
     if shared and not found:

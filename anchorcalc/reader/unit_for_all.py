@@ -1,0 +1,40 @@
+"""A unit that is said once for all figures: `metres for everything`, `in feet: …`, `…, all ft`, `…, m.`."""
+
+import re
+
+from anchorcalc.units.numbers import plain
+
+_UNIT = r"(?P<unit>met(?:re|er)s?|feet|foot|ft|fathoms?|m)"
+_MARK = r"(?:\A|[.,;:!?()\n–/-] ?|\b(?:pls|please|table|list|everything|all|it) )"
+_ENDS = r" ?(?=[.,;:!?()\n–/]|\Z)"
+_SAID = tuple(
+    re.compile(one)
+    for one in (
+        rf"{_MARK}(?:(?:all |everything )?in |units?:? ?(?:are |is |in )?|work(?:ing)? in |(?:figures|lengths) (?:are )?in )?{_UNIT} ?:(?!\d)",
+        rf"\b(?:all|everything|all figures|units?|all of (?:it|them|those)|all lengths|all numbers|figures|lengths|units|numbers)"
+        rf"(?: (?:figures|lengths|numbers|measures|of it|of them|here|is|are|being|given))*(?: in|:)?,? {_UNIT}{_ENDS}",
+        rf"\b{_UNIT},? (?:for (?:everything|all|the lot|every one)|throughout|all (?:round|through|the way|along)|everywhere|each time"
+        r"|of course|that is|i mean|by the way|as always|as ever|obviously|naturally|for the lot)\b",
+        rf"[,;(–] ?(?:all |all in |in |units |unit )?{_UNIT}(?: all| both| please| pls| too)?(?: ?\))?{_ENDS}",
+    )
+)
+_ANY = re.compile(r"(?<![\w'])(?:m(?:et(?:re|er)s?)?|feet|foot|ft|fathoms?)(?!\w)", re.IGNORECASE)
+_OF_THE_ANSWER = re.compile(r"\b(?:how (?:much|many|far|long|deep)|answer|result|reply|tell me|give me)\b(?:[^.;:!?]|:(?=\d))*\Z")
+
+
+def said_for_all(text: str) -> str | None:
+    """Return the unit of length that a text says once for all its figures, or None; a unit of the answer that is wanted is none."""
+    if not _ANY.search(text):
+        return None
+    low = plain(text).lower()
+    for one in _SAID:
+        for found in one.finditer(low):
+            before = low[: found.start("unit")].rstrip()
+            if before[-1:].isdigit() or _OF_THE_ANSWER.search(low, 0, found.start("unit")):
+                continue
+            word = found["unit"]
+            return "fathom" if word.startswith("fa") else "ft" if word.startswith("f") else "m"
+    return None
+
+
+__all__ = ["said_for_all"]
