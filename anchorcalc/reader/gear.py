@@ -6,12 +6,16 @@ import re
 from anchorcalc.reader.reading import Reading
 from anchorcalc.units.kinds import Amount
 
-_NO_CHAIN = re.compile(r" (?:no chain|without (?:any )?chain|chainless)(?= )")
+_NO_CHAIN = re.compile(r" (?:no chain|without (?:any |a )?(?:bit of )?chain|chainless|not a link of chain|chain : none|chain none)(?= )")
 _NO_SPARE = re.compile(
-    r" (?:no|without a|havent a|not a) (?:spare|second anchor|kedge|second one)(?= )"
+    r" (?:no|without a|havent a|not a|nor a|never a) (?:spare|second anchor|second hook|other anchor|other hook|kedge|second one)(?= )"
+    r"| (?:spare|spare anchor|second anchor|spare hook|kedge) (?:: |= |is )?(?:none|no|nil|missing|ashore|lost)(?= )"
     r"| (?:(?:one|single|only|<number>) anchor (?:only|aboard only)|(?:only one|only a single|just one|only <number>|just <number>) anchor)(?= )"
 )
-_SPARE = re.compile(r" (?:spare anchor|second anchor|kedge|(?:one|a) spare|spare aboard|another anchor aboard)(?= )")
+_SPARE = re.compile(
+    r" (?:spare (?:anchor|hook|pick|bower|plough|claw|fisherman|grapnel|one (?:aboard|below|in|on)|aboard|below|on board|onboard|stowed|in the (?:locker|hold|bilge))"
+    r"|second (?:anchor|hook|bower)|kedge|(?:one|a|<number>) spare(?! part| metre| <)|another (?:anchor|hook) (?:aboard|below|stowed|in))(?= )"
+)
 _FLAT = re.compile(
     r" (?:dead flat|pull flat|flat pull|horizontal pull|straight horizontal|pull is flat|level pull|pull dead level|pull horizontal)(?= )"
 )
@@ -29,6 +33,8 @@ def settle_gear(reading: Reading) -> None:
         asked["spare_anchor"] = False
     if "chain" in takes and "chain" not in asked and "chain" not in reading.bare and _NO_CHAIN.search(line):
         asked["chain"] = Amount("length", 0.0, 0.0, "m", 0.0, 0.0)
+        if "chain_size" in asked and "line_size" in takes and "line_size" not in asked and "chain_size" not in reading.rivals:
+            asked["line_size"] = asked.pop("chain_size")  # `no chain fitted, 22 mm hawser`
     if (
         "line" in takes
         and takes["line"].direct
