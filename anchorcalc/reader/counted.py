@@ -5,45 +5,51 @@ import struct
 from collections.abc import Iterable, Mapping
 from functools import cache
 from importlib.resources import files
-from typing import NamedTuple
 
 import msgspec
 
 SCALE = 100.0  # weights are written, and summed, in hundredths
 _LANE, _NOUGHT = 32, 1 << 31  # bits for each outcome, and what stands for no weight, so that every sum is positive
-Sign = str | tuple[str, str]
+Sign = str | tuple[str, ...]  # a word, or several; the file has a space between them
 
 
-class Counted(NamedTuple):
+class Counted:
     """A table: its outcomes, and by every sign that is known its weights for all of them, in hundredths, side by side in one whole number."""
 
-    outcomes: tuple[str, ...]
-    start: int
-    by_sign: Mapping[Sign, int]
-    lanes: struct.Struct
+    def __init__(self, held: Mapping[str, Mapping[str, int]]) -> None:
+        packed: dict[str, int] = {}
+        for lane, by_sign in enumerate(held.values()):
+            for sign, weight in by_sign.items():
+                packed[sign] = packed.get(sign, 0) + (weight << _LANE * lane)
+        self.start = packed[""] + sum(_NOUGHT << _LANE * lane for lane in range(len(held)))
+        self.by_sign: dict[Sign, int] = {tuple(sign.split(" ")) if " " in sign else sign: weight for sign, weight in packed.items()}
+        self.outcomes = tuple(held)
+        self.lanes = struct.Struct(f"<{len(held)}I")
+        self._places: dict[frozenset[str] | None, dict[str, int]] = {}  # one for each question, at most with and without a sounder
 
     def logs(self, signs: Iterable[Sign], *, among: frozenset[str] | None = None) -> dict[str, float]:
         """Return the logarithm of the share that each outcome (of those named) has by the signs of a text."""
         get = self.by_sign.get
         total = sum([weight for sign in signs if (weight := get(sign)) is not None], self.start)
-        sums = zip(self.outcomes, self.lanes.unpack(total.to_bytes(self.lanes.size, "little")), strict=True)
-        held = [(name, one / SCALE) for name, one in sums if among is None or name in among]
-        most = max([one for _, one in held])
-        whole = most + math.log(sum([math.exp(one - most) for _, one in held]))
-        return {name: one - whole for name, one in held}
+        sums = self.lanes.unpack(total.to_bytes(self.lanes.size, "little"))
+        places = self._places.get(among) or self._places_of(among)
+        held = [sums[place] / SCALE for place in places.values()]
+        most = max(held)
+        whole = most + math.log(sum([math.exp(one - most) for one in held]))
+        return {name: one - whole for name, one in zip(places, held, strict=True)}
+
+    def _places_of(self, among: frozenset[str] | None) -> dict[str, int]:
+        """Return where the outcomes stand (those of them that are named), and keep it for the next text."""
+        places = {name: place for place, name in enumerate(self.outcomes) if among is None or name in among}
+        self._places[among] = places
+        return places
 
 
 @cache
 def counted(name: str) -> Counted:
-    """Return a table as it stands in the file of that name; a sign of two words is known by both of them, too."""
-    held = msgspec.json.decode(files("anchorcalc.reader").joinpath("telling", f"{name}.json").read_bytes(), type=dict[str, dict[str, int]])
-    packed: dict[Sign, int] = {}
-    for lane, by_sign in enumerate(held.values()):
-        for sign, weight in by_sign.items():
-            packed[sign] = packed.get(sign, 0) + (weight << _LANE * lane)
-    start = packed[""] + sum(_NOUGHT << _LANE * lane for lane in range(len(held)))
-    packed |= {(pair[0], pair[1]): weight for sign, weight in packed.items() if isinstance(sign, str) and len(pair := sign.split(" ")) == 2}
-    return Counted(tuple(held), start, packed, struct.Struct(f"<{len(held)}I"))
+    """Return a table as it stands in the file of that name."""
+    text = files("anchorcalc.reader").joinpath("telling", f"{name}.json").read_bytes()
+    return Counted(msgspec.json.decode(text, type=dict[str, dict[str, int]]))
 
 
 __all__ = ["SCALE", "Counted", "Sign", "counted"]

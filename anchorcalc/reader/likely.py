@@ -4,7 +4,8 @@ The cue tables (`slots`) know what a phrase means where it is found; this knows 
 they stand together. `tests/reading/counting_roles.py` fits the weights and writes them; here they are only added up.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
+from typing import NamedTuple
 
 from anchorcalc.reader.counted import Sign, counted
 from anchorcalc.reader.fits import Fit, is_size
@@ -21,30 +22,34 @@ _BEST, _BUCKET = 3, 2.0
 Cue = tuple[str | None, float, Fit, bool]  # what the cue tables make of a quantity: a term, how strongly, whether it fits, and is an input here
 
 
-def signs(tokens: Sequence[Token], at: int, *, question: str, cues: Sequence[Cue]) -> Iterator[Sign]:
-    """Yield the signs of a quantity: its kind, its unit, the question, the words on both sides, and what the cue tables make of it."""
+def signs(tokens: Sequence[Token], at: int, *, question: str, cues: Sequence[Cue]) -> list[Sign]:
+    """Return the signs of a quantity: its kind, its unit, the question, the words on both sides, and what the cue tables make of it."""
     mention = tokens[at].mention
     assert mention is not None and isinstance(mention.amount, Amount)
     kind = "size" if is_size(mention) else mention.kind
-    yield from (("k", kind), ("q", question), f"q {question} {kind}", ("u", mention.amount.unit))
-    yield from (("f", flag) for flag in mention.flags)
-    yield from _beside(_words(tokens, range(at - 1, -1, -1)), "p", kind)
-    yield from _beside(_words(tokens, range(at + 1, len(tokens))), "n", kind)
-    yield from _of_cues([cue for cue in cues if cue[3]])
-    foreign = next(((term, score) for term, score, _, here in cues if not here), None)
+    found: list[Sign] = [("k", kind), ("q", question), ("q", question, kind), ("u", mention.amount.unit)]
+    found += [("f", flag) for flag in mention.flags]
+    found += _beside(_words(tokens, range(at - 1, -1, -1)), _BEFORE, kind)
+    found += _beside(_words(tokens, range(at + 1, len(tokens))), _BEHIND, kind)
+    found += _of_cues([cue for cue in cues if cue[3]])
+    foreign = next((cue for cue in cues if not cue[3]), None)
     if foreign is not None:
-        yield from (("x", str(foreign[0])), f"xs {foreign[1] // _BUCKET:.0f}", f"xq {foreign[0]} {question}")
+        term = foreign[0] or ""
+        found += (("x", term), ("xs", _steps(foreign[1])), ("xq", term, question))
+    return found
 
 
-def _of_cues(cues: Sequence[Cue]) -> Iterator[Sign]:
-    """Yield what the cue tables make of a quantity, how strongly, and how far the strongest is ahead."""
+def _of_cues(cues: Sequence[Cue]) -> list[Sign]:
+    """Return what the cue tables make of a quantity, how strongly, and how far the strongest is ahead."""
     if not cues:
-        yield ("c", "-")
-        return
-    for place, (term, _, fits, _) in enumerate(cues[:_BEST]):
-        yield f"c{min(place, 1)} {term} {fits}"
-    yield f"cs {cues[0][0]} {cues[0][1] // _BUCKET:.0f}"
-    yield f"cm {(cues[0][1] - (cues[1][1] if len(cues) > 1 else 0.0)) // _BUCKET:.0f}"
+        return [("c", "-")]
+    found: list[Sign] = [("c1" if place else "c0", term or "", fits) for place, (term, _, fits, _) in enumerate(cues[:_BEST])]
+    ahead = cues[0][1] - (cues[1][1] if len(cues) > 1 else 0.0)
+    return [*found, ("cs", cues[0][0] or "", _steps(cues[0][1])), ("cm", _steps(ahead))]
+
+
+def _steps(score: float) -> str:
+    return str(int(score // _BUCKET))
 
 
 def _words(tokens: Sequence[Token], places: range) -> list[str]:
@@ -61,19 +66,39 @@ def _words(tokens: Sequence[Token], places: range) -> list[str]:
     return found
 
 
-def _beside(words: list[str], side: str, kind: str) -> Iterator[Sign]:
+class _Side(NamedTuple):
+    """What the signs of the words on one side are called: the first, the second, two and three in a row, any of them, those with a content."""
+
+    first: str
+    second: str
+    two: str
+    three: str
+    of_kind: str
+    quantity: str
+    any: str
+    content: str
+    content_of_kind: str
+    further: str
+    contents: str
+
+
+_BEFORE, _BEHIND = (_Side(*(f"{side}{name}" for name in "1 2 12 123 k m b c ck d cd".split())) for side in "pn")
+
+
+def _beside(words: list[str], side: _Side, kind: str) -> list[Sign]:
     one, two, three = (*words, "^", "^", "^")[:3]
-    yield from ((f"{side}1", one), (f"{side}2", two), f"{side}12 {one} {two}", f"{side}123 {one} {two} {three}", f"{side}k {one} {kind}")
+    found: list[Sign] = [(side.first, one), (side.second, two), (side.two, one, two), (side.three, one, two, three), (side.of_kind, one, kind)]
     for word in words:
         if word[0] == "<":
-            yield (f"{side}m", word)
+            found.append((side.quantity, word))
             break
-        yield (f"{side}b", word)
+        found.append((side.any, word))
     content = [word for word in words if word not in _NO_CONTENT]
     if content:
-        yield from ((f"{side}c", content[0]), f"{side}ck {content[0]} {kind}")
+        found += ((side.content, content[0]), (side.content_of_kind, content[0], kind))
     if len(content) > 1:
-        yield from ((f"{side}d", content[1]), f"{side}cd {content[0]} {content[1]}")
+        found += ((side.further, content[1]), (side.contents, content[0], content[1]))
+    return found
 
 
 def likely(tokens: Sequence[Token], at: int, *, question: str, cues: Sequence[Cue], takes: frozenset[str]) -> dict[str, float]:

@@ -3,7 +3,6 @@
 `tests/reading/counting.py` fits the weights (multinomial logistic regression) and writes them beside this file; here they are only added up.
 """
 
-from collections import Counter
 from collections.abc import Sequence
 from itertools import pairwise
 
@@ -26,12 +25,12 @@ def telling(tokens: Sequence[Token]) -> set[str]:
 def _signs(tokens: Sequence[Token]) -> set[Sign]:
     words = [_word(token) if token.mention is not None else token.word for token in tokens if token.word not in _SIGNS]
     found: set[Sign] = {*words, *pairwise(words)}
-    found |= {f"^ {' '.join(words[:2])}", f"{' '.join(words[-2:])} $", f"^ {words[0]}", f"{words[-1]} $"} if words else set()
-    kinds = Counter([word for word in words if word[0] == "<"])
-    found |= {f"{kind} {min(count, _MANY)}" for kind, count in kinds.items()}
+    found |= {("^", *words[:2]), (*words[-2:], "$"), ("^", words[0]), (words[-1], "$")} if words else set()
+    figures = [word for word in words if word[0] == "<"]
+    found |= {(kind, str(min(figures.count(kind), _MANY))) for kind in set(figures)}
     known = cued(tuple(tokens), takes=_ALL)
-    found |= {f"= {role.term}" for role in roles(tuple(tokens), known=known) if role.term is not None and role.fit != "no"}
-    return found if "?" in words else found | {"no ?"}
+    found |= {("=", role.term) for role in roles(tuple(tokens), known=known) if role.term is not None and role.fit != "no"}
+    return found if "?" in words else found | {("no", "?")}
 
 
 _ALL = frozenset(TERMS)
