@@ -22,9 +22,9 @@ _TAKING_BACK = tuple(  # what takes back the figure before it, longer than a wor
 _REACH, _FAR, _NAMES = 7, 12, 4.0  # so many words a new value may stand off; so strong a cue names another figure
 _WHO = frozenset("i we he she they mate skipper you".split())
 _BETWEEN = frozenset(
-    ", - – . ... ! ? ( ) : ; or er eh ah oh um hm hmm well it is i that more like hang hold on wait no sorry we the a of about then to call plain make "
-    "mean meant okay misread misheard misspoke belay scrub strike scratch scrap check correction rather only just say dear me let see actually "
-    "really exactly tell lie mistake error my pardon beg your was wrong should read be in at there these are".split()
+    ", - – . ... ! ? ( ) : ; or er eh ah oh um hm hmm well it is i that more like hang hold on wait no sorry we the a of about then to call plain "
+    "make mean meant okay misread misheard misspoke belay scrub strike scratch scrap check correction rather only just say dear me let see "
+    "actually really exactly tell lie mistake error my pardon beg your was wrong should read be in at there these are".split()
 )
 _SIGNS = frozenset((",", "-", "–", ":", ";", ".", "!", "(", ")", "?"))
 _SAYS = r"(?:says|say|said|reads|read|shows|gives|makes|has|forecast|forecasts)"
@@ -138,11 +138,11 @@ def _is_no(tokens: list[Token], place: int) -> bool:
     if behind is None or tokens[place].word == "not":
         return False
     before = tokens[place - 1].word
-    return behind.mention is not None or (
-        behind.word
-        in (",", ".", "!", ":", ";", "make", "wait", "hang", "hold", "sorry", "call", "it", "i", "-", "–", "belay", "scrub", "strike", "that")
-        and before in (",", ".", "-", "–", "?", "er", "ah", "(", "m", ";", "hm", "hmm", "oh", "um", "!", ":")
-    )
+    return behind.mention is not None or (behind.word in _BEHIND_NO and before in _BEFORE_NO)
+
+
+_BEHIND_NO = frozenset(", . ! : ; make wait hang hold sorry call it i - – belay scrub strike that".split())
+_BEFORE_NO = frozenset(", . - – ? er ah ( m ; hm hmm oh um ! :".split())
 
 
 def _alike(old: Mention, new: Mention) -> bool:
@@ -191,9 +191,9 @@ _WRONG = re.compile(
     r"(?:wrong|out of date|outdated|a misprint|a mistake|an error|not right|incorrect|a typo|obsolete|no longer (?:true|right|so)) )"
 )
 _ONCE_SAID = re.compile(  # `I said eighty feet but it is actually ninety-five`, `we thought it was 6 m, the lead says 8 m`
-    rf" (?:i|we) (?:said|wrote|told you|thought|guessed|reckoned|believed|put|first said|had said)(?: [a-z]+){{0,4}} (?P<old><(?P<kind>[a-z]+)>)"
-    rf"(?: [a-z]+){{0,5}} ?[,;:.–-]?(?: but| though| and| however)?(?: [a-z]+){{0,3}} (?:actuall?y|really|in fact|turns out|turned out|in truth)"
-    rf"(?: [a-z]+){{0,3}} <(?:(?P=kind)|number)> "
+    r" (?:i|we) (?:said|wrote|told you|thought|guessed|reckoned|believed|put|first said|had said)(?: [a-z]+){0,4} (?P<old><(?P<kind>[a-z]+)>)"
+    r"(?: [a-z]+){0,5} ?[,;:.–-]?(?: but| though| and| however)?(?: [a-z]+){0,3} (?:actuall?y|really|in fact|turns out|turned out|in truth)"
+    r"(?: [a-z]+){0,3} <(?:(?P=kind)|number)> "
 )
 
 

@@ -3,6 +3,7 @@
 from functools import cache
 
 from anchorcalc.reader.corrections import corrected, denied
+from anchorcalc.reader.elsewhere import elsewhere
 from anchorcalc.reader.given_up import as_it_was, given_up, gone
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.no_figures import idle
@@ -24,7 +25,7 @@ def our_own(sentence: Sentence, *, others: bool) -> tuple[Sentence, list[Mention
     """Return a text without what it tells of other days, and of other boats unless those count; and the quantities so dropped."""
     dropped: list[Mention] = []
     tokens = gone(given_up(_not_minded(list(sentence.tokens), dropped), dropped), dropped)
-    tokens = as_it_was(believed(tokens, dropped), dropped)
+    tokens = as_it_was(believed(elsewhere(tokens, dropped), dropped), dropped)
     tokens = _own(tokens, dropped, others=others)
     return (Sentence(sentence.text, tuple(tokens)) if tuple(tokens) != sentence.tokens else sentence), dropped
 

@@ -1,0 +1,140 @@
+"""Figures of places that are not lain in, of plans that came to nothing, of gear that is gone, and of what somebody does not mind."""
+
+import re
+
+from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.sentence import Token
+from anchorcalc.reader.words import STOPS
+
+_K = r"<[a-z_]+>"
+_PARTS = frozenset(",():–")
+_AND_THEN = frozenset("but though although while whereas because".split())
+_NOT = r"(?:not|dont|doesnt|didnt|wont|shant|cant|never|isnt|arent|wouldnt|neednt|do not|does not|will not|shall not|cannot)"
+_LIE = r"(?:anchor|anchoring|go|going|goes|lie|lying|stop|stopping|stay|staying|venture|venturing|be|be going|drop|dropping|use|using)"
+_THERE = r"(?:there|in there|out there|that far|so far|in that|in it|over it|near it|that deep|in either|into it)"
+
+_NO_MATTER = re.compile(
+    rf" {_NOT} (?:[a-z]+ )?(?:bother|interest|concern|worry|trouble|worrie)s?(?: (?:me|us|anyone|anybody|him|her))? "
+    r"| (?:is |are |of )?(?:nothing to|no concern of|no business of|no worry to|no threat to|of no interest to|no matter to) (?:me|us|ours|mine|do) "
+)
+_NOT_GOING = re.compile(
+    rf" (?:we|i|us|iam|weare|and|but|where|which)(?: (?:are|am|will|shall))? {_NOT}(?: (?:want|mean|plan|care|dare|intend) to)? {_LIE} {_THERE} "
+    rf"| where (?:we|i|weare|iam) {_NOT} {_LIE} "
+)
+_NOT_IN = re.compile(
+    rf" (?:not|no longer|wont be|skipping|avoiding|missing out|leaving out) {_LIE}? ?(?:in|at|into|over|on|off)? ?(?:the|that|this|a|our) {_K}"
+)
+_A_MISS = re.compile(rf" {_K}(?: [a-z]+){{1,3}} (?:a miss|be|alone) (?=[.,;!?] |$)")
+_IF_ONLY = re.compile(
+    r" (?:if (?:i|we|she|they) (?:had|let|was|were)|had (?:i|we|she)) (?P<what>[^.;?!]*?)"
+    r" (?:would|could|might|wouldve|shed|wed|id|itd|hed|theyd|we|i|it|she) (?:[a-z]+ )?have [^.;?!]*"
+)
+_PLANS = (
+    r"(?:considered|thought (?:of|about)|talked (?:of|about|over)|toyed with|meant to|planned (?:to|on)|planned|wanted to|fancied|was tempted"
+    r"|hoped to|looked at|going to|about to|would have|wouldve|intended to|thinking of|thinking about|debated|discussed|dreamt of)"
+)
+_UNDONE = (
+    r"(?:didnt|did not|havent|have not|never did|wont|will not|shant|decided (?:not|against|otherwise)|thought better|changed (?:my|our) minds?"
+    r"|dropped (?:that|it|the)|dropped this|left it|gave (?:it|that|up)|binned (?:it|that)|scrapped (?:it|that)|let it be|cancelled"
+    r"|rejected|called it off|not now|stayed|found it|nothing came)"
+)
+_CAME_TO_NOTHING = re.compile(rf" {_PLANS}(?P<what> [^.;?!]*?{_K}[^.;?!]*?),? (?:and|but|then|so|only we|only i)(?: [a-z]+){{0,2}} {_UNDONE} ")
+_WHOSE = r"(?:the|our|my|her|that|an|a|this|one|your)"
+_GONE = (
+    r"(?:sold|scrapped|thrown out|thrown away|chucked out|lent out|given away|stolen|binned|retired|long gone|no more|written off"
+    r"|went (?:home|ashore|overboard|missing|to|in|into|with|over))"
+)
+_STORE = r"(?:shed|garage|attic|skip|barn|car|van|cellar|loft)"
+_AWAY = rf"(?:is|are|was|were|stays|lies|sits|lives|hangs)(?: still| now| all)? (?:at home|ashore|in (?:the |my |our )?{_STORE})"
+_WAS_GONE = re.compile(
+    rf" (?P<what>(?:{_WHOSE} )?(?:[a-z]+ ){{0,2}}{_K}(?: {_K})?(?: [a-z]+){{0,3}})"
+    rf" (?:(?:is |are |was |were |has |got |been |all |just )*{_GONE}|{_AWAY}) "
+)
+_STAYS = re.compile(
+    r" (?:spare|second|third|other|another|kedge)(?: [a-z]+){0,2},?(?P<what>(?: [a-z]+)* <mass>),? (?:stays|remains|lives|sleeps|sits|is|lies) "
+)
+_IS = r"(?:is|are|weighs|was|has|measures|draws|holds)"
+_OTHER_THING = re.compile(
+    rf" (?:(?:the|our|my|her|a) )?(?:tender|jolly boat|inflatable|spare (?:anchor|one|hook|rode|warp|rope|line|coil)|(?:mooring|second|other) one)"
+    rf" (?:{_IS} (?:only |just |about |a |an |at |of )*)(?P<what>{_K}(?: <number>)?)"
+    rf"| (?:the|our|my) spare (?:{_IS} )?(?:only |just |about |a )*(?P<mass><mass>)"
+)
+_NOT_HERE = r"(?:next|other|last|previous|neighbouring|outer|former|nearby|old|usual|first)"
+_SPOT = (
+    r"(?:bay|cove|berth|harbour|haven|anchorage|spot|place|inlet|fjord|sound|hole|island|isle|lake|marina|port|stop|creek|arm|basin|bight|loch|pool)"
+)
+_OTHER_PLACE = re.compile(rf" (?:in|at|from|over|off|for|round|around) (?:the |our |my )?{_NOT_HERE} (?:[a-z]+ )?{_SPOT} ")
+_WAS = re.compile(r" (?:was|were|had|used|lay|found|been|anchored|shelved|it|had) ")
+_THEN = (
+    r"(?:last (?:night|week|year|time|month|summer|winter|spring|autumn|season|trip)|yesterday|ago|used to|previously|formerly|at first|originally)"
+)
+_BRACKETED = re.compile(rf" \((?P<what> [^()]*?(?:{_THEN}|(?:on|in|with|for) the (?:old|last|previous|first) [a-z]+)[^()]*?) \)")
+_ASKS = frozenset("how what which where when will can does do would should is are ?".split())
+
+
+def elsewhere(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
+    """Leave out the figures that are told of what is not: other places, plans given up, gear that is gone, what nobody minds."""
+    words = [token.word for token in tokens]
+    line = f" {' '.join(words)} "
+    out: set[int] = set()
+    for pattern in (_NOT_IN, _A_MISS, _IF_ONLY, _CAME_TO_NOTHING, _WAS_GONE, _STAYS, _OTHER_THING, _BRACKETED):
+        for found in pattern.finditer(line):
+            name = next((one for one in pattern.groupindex if found[one] is not None), 0)
+            out.update(_places(line, *found.span(name)))
+    parts = clauses(words)
+    for at, (begin, end) in enumerate(parts):
+        said = f" {' '.join(words[begin:end])} "
+        if _NO_MATTER.search(said) or _NOT_GOING.search(said):
+            out.update(range(*_told_in(words, parts, at)))
+        elif (_OTHER_PLACE.search(said) and _WAS.search(said)) or _of_a_place(tokens, begin, end):
+            out.update(range(begin, end))
+    return _without(tokens, out, dropped)
+
+
+def clauses(words: list[str]) -> list[tuple[int, int]]:
+    """Return where the parts of a text begin and end: at its signs, and at words that set one part against another."""
+    found, begin = [], 0
+    for at, word in enumerate(words):
+        if word in STOPS or word in _PARTS or word in _AND_THEN:
+            found.append((begin, at))
+            begin = at if word in _AND_THEN else at + 1
+    return [one for one in (*found, (begin, len(words))) if one[0] < one[1]]
+
+
+def _told_in(words: list[str], parts: list[tuple[int, int]], at: int) -> tuple[int, int]:
+    """Return the part of a text that has the figures which a part speaks of: that one, or the one before it in the same sentence."""
+    begin, end = parts[at]
+    if any(word[0] == "<" for word in words[begin:end]) or at == 0 or words[parts[at - 1][1]] in STOPS:
+        return begin, end
+    return parts[at - 1]
+
+
+def _of_a_place(tokens: list[Token], begin: int, end: int) -> bool:
+    """Say whether a part of a text tells of another place by its name, or of another day's: `Holmsand's was 1:18`, `yesterday's hole was 11 m`."""
+    words = [token.word for token in tokens[begin:end]]
+    if words[0] in ("last", "yesterday", "yesterdays") and "was" in words[:5]:
+        return True
+    return (
+        len(words) > 2
+        and words[1] in ("was", "were")
+        and words[0] not in _PRONOUNS
+        and tokens[begin].mention is None
+        and tokens[begin].end - tokens[begin].start > len(words[0]) + 1
+    )
+
+
+_PRONOUNS = frozenset("it that there what he she this these those here where who how".split())
+
+
+def _places(line: str, start: int, end: int) -> range:
+    """Return the tokens of a stretch of a line."""
+    return range(line.count(" ", 0, start + 1) - 1, line.count(" ", 0, end))
+
+
+def _without(tokens: list[Token], out: set[int], dropped: list[Mention]) -> list[Token]:
+    """Leave out the figures at some places, and the words there that would speak for others."""
+    dropped.extend(mention for at in sorted(out) if (mention := tokens[at].mention) is not None)
+    return [token for at, token in enumerate(tokens) if at not in out or (token.mention is None and token.word in _ASKS)]
+
+
+__all__ = ["clauses", "elsewhere"]
