@@ -147,7 +147,7 @@ def _neighbour(reading: Reading) -> None:
         return
     if "boat_length" in asked and "other_boat_length" not in asked and any(one in reading.sentence.line for one in _BOTH):
         asked["other_boat_length"] = asked["boat_length"]
-    theirs = others_quantities(tokens) if "other_rode_out" not in asked else frozenset()
+    theirs = others_quantities(tokens).likely if "other_rode_out" not in asked else frozenset()
     before = {token.start: tokens[at - 1].word for at, token in enumerate(tokens) if at and token.start in theirs}
     has = [one for one, term in reading.aside if term is None and one.kind == "length" and before.get(one.start) in _HAS]
     if len(has) == 1 and fit(term=TERMS["other_rode_out"], mention=has[0]) == "yes":

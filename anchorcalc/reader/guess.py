@@ -153,7 +153,7 @@ def loose(reading: Reading, *, known: Iterable[str]) -> list[tuple[Mention, list
         doubted = (mention.kind in MEASURED and not no_input(reading, mention)) or (
             mention.kind == "number" and not _something_else(reading, mention)
         )
-        if (mention.start not in reading.told or maybe_meant(reading, mention, held)) and doubted and not repeated(reading, mention):
+        if (mention.start not in reading.told | reading.theirs or maybe_meant(reading, mention, held)) and doubted and not repeated(reading, mention):
             bare = mention.kind == "number"
             options = _of_number(reading, mention) if bare else open_for(reading, mention, known=held) or _instead(reading, mention)
             if options:

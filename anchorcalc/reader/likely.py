@@ -9,6 +9,7 @@ from typing import NamedTuple
 
 from anchorcalc.reader.counted import Sign, counted
 from anchorcalc.reader.fits import Fit, is_size
+from anchorcalc.reader.neighbour import others_quantities
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.slots import ARTICLES
 from anchorcalc.reader.words import FILLERS, STOPS
@@ -29,6 +30,10 @@ def signs(tokens: Sequence[Token], at: int, *, question: str, cues: Sequence[Cue
     kind = "size" if is_size(mention) else mention.kind
     found: list[Sign] = [("k", kind), ("q", question), ("q", question, kind), ("u", mention.amount.unit)]
     found += [("f", flag) for flag in mention.flags]
+    theirs = others_quantities(tuple(tokens))
+    if mention.start in theirs.likely:
+        how = "theirs" if mention.start in theirs.surely else "maybe_theirs"
+        found += (how, (how, question), (how, kind))
     found += _beside(_words(tokens, range(at - 1, -1, -1)), _BEFORE, kind)
     found += _beside(_words(tokens, range(at + 1, len(tokens))), _BEHIND, kind)
     found += _of_cues([cue for cue in cues if cue[3]])

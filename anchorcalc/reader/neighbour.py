@@ -1,88 +1,119 @@
 """Whose boat a text speaks of: which quantities are told of another's, the neighbour's, a friend's, the ketch astern."""
 
 from functools import lru_cache
+from typing import NamedTuple
 
 from anchorcalc.reader.sentence import Token
 
-_HE = frozenset("he his him hes theirs".split())
+
+class Theirs(NamedTuple):
+    """Where the quantities stand that are told of another's boat; `likely` those that are, too, unless nothing else is told of ours."""
+
+    surely: frozenset[int]
+    likely: frozenset[int]
+
+
+_NOTHING = Theirs(frozenset(), frozenset())
+_HE = frozenset("he his him hes theirs hers".split())
 _THEY = frozenset(("them", "they", "their"))
-_PEOPLE = frozenset(  # who has a boat of his own, unless he only says something of ours
-    "neighbour neighbours friend friends cousin buddy pal guests brother uncle grandad granddad fellow chap bloke guy fella lad lady couple "
-    "tug ferry warship".split()
-)
+_PEOPLE = frozenset("neighbour neighbours friend friends cousin buddy pal fellow chap bloke guy guys fella couple dane swede finn".split())
+_KIN = frozenset("brother sister uncle grandad granddad grandfather guests lad lady visitor visitors".split())
+_ABOARD = frozenset("husband wife skipper mate crew bosun son daughter dad father captain owner partner navigator helmsman kids boy girl man".split())
 _SHIPS = frozenset(
-    "sloop yacht ketch yawl boat trawler cat catamaran cruiser cutter schooner ship hull motorboat smack launch dinghy crew lot vessel barge".split()
+    "sloop yacht ketch yawl boat trawler cat catamaran cruiser cutter schooner ship hull motorboat smack launch dinghy crew lot vessel barge "
+    "tug ferry seiner lugger folkboat multihull coaster lifeboat casualty dayboat gaffer warship freighter rib footer".split()
 )
+_ANY_SHIP = frozenset("boat ship hull vessel crew lot yacht footer".split())
 _OURS = frozenset("we our ours mine my i us me weare iam".split())
 _BESIDE = frozenset("from of to beside behind near astern ahead upwind downwind by off past around ask asks asked".split())  # `next to us`
-_THERE = frozenset(
-    "astern ahead beyond behind beside alongside next anchored upwind downwind opposite near there close over inshore abeam upstream".split()
+_THERE = frozenset("astern ahead beyond beside alongside next anchored upwind downwind opposite there abeam upstream".split())
+_BY_US = frozenset(("behind", "near", "close", "over", "inshore"))
+_US = frozenset("us me by there of ours".split())
+_THAT = frozenset(("that", "other", "next", "another", "moored", "neighbouring"))
+_OWN = frozenset(("my", "our", "this"))
+_DOES = frozenset(
+    "has lies lay had carries carried draws drew uses used dropped anchored needs put takes took found went sits swings swung holds keeps hangs "
+    "hung marks let veered streamed dried cleared is was managed rides".split()
 )
-_THAT = frozenset(("that", "other", "next", "another", "moored", "neighbouring", "second"))
-_HAS = frozenset("has lies is".split())
 _SAYS = frozenset(
     "says said reckons makes thinks reads swears guesses claims tells told counted measured estimates guessed thought insists maintains "
-    "lent gave sold made tied painted marked wants wonders asks and".split()
+    "lent gave sold made tied painted marked wants wonders asks and sounds say".split()
 )
 _WITH = frozenset(("for", "and", "with"))
 _ENDS = frozenset((".", "?", ";", "!", "\n"))
 _BY_HIM = frozenset((("by", "his"), ("he", "says"), ("he", "reckons"), ("he", "tells"), ("or", "so")))
+_INSTRUMENTS = frozenset("echo sounder finder fishfinder plotter".split())
+_KNOWN = _HE | _PEOPLE | _KIN | _SHIPS
+_NOT, _MAYBE, _SURELY = 0, 1, 2
 
 
 @lru_cache(maxsize=1)  # what a quantity is and whose it is are asked of the same words
-def others_quantities(tokens: tuple[Token, ...]) -> frozenset[int]:
+def others_quantities(tokens: tuple[Token, ...]) -> Theirs:
     """Return where the quantities stand that are told of another boat."""
     words = [token.word for token in tokens]
     if not _KNOWN & set(words):
-        return frozenset()
-    found: set[int] = set()
-    other, known = False, False
+        return _NOTHING
+    found: dict[int, int] = {}
+    other, known, one_of_us = _NOT, _NOT, False
     for at, token in enumerate(tokens):
         word = words[at]
-        before = words[at - 1] if at else ""
         behind = words[at + 1] if at + 1 < len(words) else ""
-        if _names_another(words, at) or (word in _THEY and known):
+        one_of_us = word in _ABOARD or (one_of_us and word not in _PEOPLE)
+        named = _NOT if word in _HE and one_of_us else _names_another(words, at)
+        if named or (word in _THEY and known):
+            other = known = max(named, known)
             if word in _SHIPS:
-                found.update(one.start for one in _right_before(tokens, at))
-            other = known = True
+                found.update((one.start, other) for one in _right_before(tokens, at))
         elif word in ("she", "her") and known and not other:
-            other = True
-        elif (word in _OURS and before not in _BESIDE and behind != "apart") or (word in _ENDS and behind not in ("she", "her")):
-            other = False
+            other = known
+        elif _comes_back(words, at) or (word in _ENDS and behind not in ("she", "her")):
+            other = _NOT
         if other and token.mention is not None:
-            found.add(token.start)
+            found[token.start] = other
         if (word, behind) in _BY_HIM and known:
-            found.update(one.start for one in _sentence_before(tokens, at) if one.mention is not None)
-    return frozenset(found)
+            found.update((one.start, known) for one in _sentence_before(tokens, at) if one.mention is not None)
+    return Theirs(frozenset(at for at, how in found.items() if how == _SURELY), frozenset(found))
 
 
-_KNOWN = _HE | _PEOPLE | _SHIPS
+def _comes_back(words: list[str], at: int) -> bool:
+    """Say whether a word leads back to us; `next to us` does not, nor `our anchors are 90 m apart`."""
+    before, behind = words[at - 1] if at else "", words[at + 1] if at + 1 < len(words) else ""
+    return words[at] in _OURS and before not in _BESIDE and behind != "apart"
 
 
-def _names_another(words: list[str], at: int) -> bool:
-    """Say whether a word tells of another who has a boat: `he`, `my cousin has`, `the ketch astern`."""
+def _names_another(words: list[str], at: int) -> int:
+    """Return how surely a word tells of another who has a boat: `he`, `my cousin has`, `the ketch astern`."""
     word, before = words[at], words[at - 1] if at else ""
     behind = words[at + 1] if at + 1 < len(words) else ""
     if word in _HE:
-        return True
-    if word in _PEOPLE:
+        return _NOT if word in ("he", "him") and (behind in _SAYS or _INSTRUMENTS & set(words)) else _SURELY
+    if word in _PEOPLE or word in _KIN:
         said = before if before not in ("my", "our", "a", "the") else words[at - 2] if at > 1 else ""
-        return behind not in _SAYS and said not in _WITH
+        return _NOT if behind in _SAYS or said in _WITH else _SURELY if word in _PEOPLE else _MAYBE
     if word not in _SHIPS:
-        return False
-    if before in _THAT or (behind in _THERE and before not in ("my", "our", "this")):
-        return True
-    return behind in _HAS and word not in ("boat", "ship", "hull", "vessel", "crew", "lot") and _is_theirs(words, at)
+        return _NOT
+    near_us = behind in _BY_US and at + 2 < len(words) and words[at + 2] in _US
+    if before in _THAT or ((behind in _THERE or near_us) and before not in _OWN):
+        return _SURELY
+    return _MAYBE if behind in _DOES and word not in _ANY_SHIP and _is_theirs(words, at) else _NOT
 
 
 def _is_theirs(words: list[str], at: int) -> bool:
-    """Say whether a ship that has something is another's: `the danish yawl has 50 m out`."""
-    return all(word not in ("my", "our", "this") for word in words[max(0, at - 3) : at]) and any(word in _OURS for word in words[at + 1 :])
+    """Say whether a ship that does something is another's: `the danish yawl has 50 m out`, where the text speaks of us besides."""
+    return not _OWN & set(words[max(0, at - 3) : at]) and bool(_OURS & set(words))
 
 
 def _right_before(tokens: tuple[Token, ...], at: int) -> tuple[Token, ...]:
-    """Return the quantities that stand before a ship as what she is: `that 18 m schooner over there`."""
-    return tuple(token for token in tokens[max(0, at - 3) : at] if token.mention is not None and tokens[at - 1].word not in _ENDS | {","})
+    """Return the quantity that stands before a ship as what she is: `that 18 m schooner over there`."""
+    near = tokens[max(0, at - 2) : at]
+    return tuple(token for token in near if token.mention is not None) if near and near[-1].word not in _ENDS | {",", "the", "a"} else ()
+
+
+def speaks_of_us(tokens: tuple[Token, ...]) -> bool:
+    """Say whether a text speaks of us, too, other than as those whose neighbour or friend it is."""
+    words = [token.word for token in tokens]
+    kin = _PEOPLE | _KIN
+    return any(_comes_back(words, at) and not kin & set(words[at + 1 : at + 3]) for at, word in enumerate(words) if word in _OURS)
 
 
 def _sentence_before(tokens: tuple[Token, ...], at: int) -> tuple[Token, ...]:

@@ -1,6 +1,5 @@
 """What a text says for one question: its inputs as the gate takes them, and all that is still open."""
 
-import itertools
 from typing import Any
 
 import msgspec
@@ -8,11 +7,13 @@ import msgspec
 from anchorcalc.cautions import Caution
 from anchorcalc.declare import Question
 from anchorcalc.reader.between import ALL_TERMS, BETWEEN
+from anchorcalc.reader.by_form import gusts, products, ratios
 from anchorcalc.reader.fits import as_given, clock_said, with_unit
+from anchorcalc.reader.lesser import lesser
 from anchorcalc.reader.mention import Mention
-from anchorcalc.reader.neighbour import others_quantities
+from anchorcalc.reader.neighbour import Theirs, others_quantities, speaks_of_us
 from anchorcalc.reader.role import Role
-from anchorcalc.reader.sentence import Sentence
+from anchorcalc.reader.sentence import Sentence, Token
 from anchorcalc.reader.standing import standing
 from anchorcalc.units.kinds import UNIT, Amount
 from anchorcalc.vocabulary import TERMS
@@ -23,7 +24,7 @@ class Reading(msgspec.Struct, kw_only=True):
 
     `bare` are quantities that want a unit, `rivals` the values that fight for one term, `faulty` what was said for a term and cannot be,
     `open_terms` what the text mentions and leaves open, each with a question; `aside` the quantities that stand for nothing here, each
-    with its term where it has one, and `told` where those stand that are plainly something else.
+    with its term where it has one, `told` where those stand that are plainly something else, and `theirs` those told of another's boat.
     """
 
     question: Question
@@ -37,6 +38,7 @@ class Reading(msgspec.Struct, kw_only=True):
     sources: dict[str, tuple[int, float]] = msgspec.field(default_factory=dict)
     parts: dict[str, Mention] = msgspec.field(default_factory=dict)
     shares: dict[int, dict[str, float]] = msgspec.field(default_factory=dict)
+    theirs: frozenset[int] = frozenset()
     notes: list[str] = msgspec.field(default_factory=list)
     cautions: list[Caution] = msgspec.field(default_factory=list)
 
@@ -101,13 +103,24 @@ def take_quantities(reading: Reading, *, without: set[int]) -> None:
     takes, parts = frozenset(question.inputs), taken_by(question, sentence.line)
     stands, reading.shares = standing(tokens=sentence.tokens, takes=parts, question=question, without=frozenset(without))
     found = gusts(stands, sentence)
-    found = _products(_no_aliases(found), takes)
-    found = _ratios(found, takes)
+    found = products(_no_aliases(found))
+    found = ratios(found, takes)
     _parts_of_rode(reading, found, takes)
     theirs = others_quantities(sentence.tokens)
-    found = _of_neighbour(found, theirs) if "other_rode_out" in takes else _our_own(found, theirs)
-    for role in found:
+    if "other_rode_out" in takes:
+        found = _of_neighbour(found, theirs.likely)
+    elif theirs.likely:
+        found, reading.theirs = _our_own(found, theirs, sentence.tokens)
+    for role in _plain(reading, found, lesser(sentence.tokens)):
         _take(reading, role, takes, parts)
+
+
+def _plain(reading: Reading, found: list[Role], less: frozenset[int]) -> list[Role]:
+    """Of two values for one term, one of them told of another time or place or of other gear, the plain one counts."""
+    plain = {role.term for role in found if role.term is not None and role.mention.start not in less}
+    giving_way = {role.mention.start for role in found if role.mention.start in less and role.term in plain}
+    reading.told |= giving_way
+    return [role._replace(term=None, score=0.0) if role.mention.start in giving_way else role for role in found]
 
 
 def _of_neighbour(found: list[Role], theirs: frozenset[int]) -> list[Role]:
@@ -115,10 +128,20 @@ def _of_neighbour(found: list[Role], theirs: frozenset[int]) -> list[Role]:
     return [role._replace(term=_THEIRS.get(role.term or "", role.term)) if role.mention.start in theirs else role for role in found]
 
 
-def _our_own(found: list[Role], theirs: frozenset[int]) -> list[Role]:
-    """Of two values for one term, one of them told of another's boat, ours counts."""
-    ours = {role.term for role in found if role.term is not None and role.mention.start not in theirs}
-    return [role._replace(term=None, score=0.0) if role.mention.start in theirs and role.term in ours else role for role in found]
+def _our_own(found: list[Role], theirs: Theirs, tokens: tuple[Token, ...]) -> tuple[list[Role], frozenset[int]]:
+    """What is told of another's boat is no input where the question is about ours: none that ours has, and none at all if it surely is theirs."""
+    ours = {role.term for role in found if role.term is not None and role.mention.start not in theirs.likely}
+    surely = theirs.surely if speaks_of_us(tokens) else frozenset()
+    out = {
+        role.mention.start
+        for role in found
+        if role.mention.kind != "ratio" and role.term not in _OF_THE_PLACE
+        if role.mention.start in surely or (role.mention.start in theirs.likely and role.term in ours)
+    }
+    return [role._replace(term=None, score=0.0) if role.mention.start in out else role for role in found], frozenset(out)
+
+
+_OF_THE_PLACE = frozenset(("distance", "distance_off"))
 
 
 _NAMED_LENGTH = 5.5  # "I'm 70" is no length of a boat
@@ -141,7 +164,7 @@ _COMMON = frozenset(
         "depth",
     )
 )
-_COMMON_LEAST, _FOREIGN_LEAST, _BY_FORM = 2.0, 4.5, 9.0
+_COMMON_LEAST, _FOREIGN_LEAST = 2.0, 4.5
 
 
 def _take(reading: Reading, role: Role, takes: frozenset[str], parts: frozenset[str]) -> None:
@@ -243,70 +266,4 @@ def _no_aliases(found: list[Role]) -> list[Role]:
     return [role._replace(term="chain") if role.alias and role.term in whole and role.term in ("rode_out", "rode_aboard") else role for role in found]
 
 
-# --- what some quantities are by their form -----------------------------------------------------------------------------------------
-
-
-def _products(found: list[Role], takes: frozenset[str]) -> list[Role]:
-    """Length × beam of the boat, where neither is a size."""
-    for at, (first, last) in enumerate(itertools.pairwise(found)):
-        if "product" in first.mention.flags and "product" in last.mention.flags and last.mention.start - first.mention.end <= 4:
-            small = first.term in ("chain", "line") or (isinstance(last.mention.amount, Amount) and last.mention.amount.high < 0.1)
-            if not small:
-                found[at] = first._replace(term="boat_length", fit="yes", score=_BY_FORM)
-                found[at + 1] = last._replace(term="beam", fit="yes", score=_BY_FORM)
-    return found
-
-
-def _ratios(found: list[Role], takes: frozenset[str]) -> list[Role]:
-    """A ratio that no word claims is the scope, or the slope of the beach where it falls out less than one to one."""
-    for at, role in enumerate(found):
-        amount = role.mention.amount
-        times = "times" in role.mention.flags
-        if (role.mention.kind == "ratio" or times) and role.term is None and isinstance(amount, Amount):
-            term = "slope" if "slope" in takes and amount.value < 1.0 else "least_scope" if "least_scope" in takes else "scope"
-            found[at] = role._replace(term=term, fit="yes")
-        elif role.term in ("scope", "least_scope") and ("scope" if role.term == "least_scope" else "least_scope") in takes and role.term not in takes:
-            found[at] = role._replace(term="least_scope" if role.term == "scope" else "scope")
-    return found
-
-
-_GUST = frozenset(("gust", "gusts", "gusting", "gusty", "squalls", "squall"))
-_MEAN = frozenset(("mean", "average", "steady", "from"))
-
-
-def gusts(found: list[Role], sentence: Sentence) -> list[Role]:
-    """Of a mean wind and its gusts only the gusts count."""
-    winds = [
-        at
-        for at, role in enumerate(found)
-        if role.term == "wind" or (role.term is None and role.mention.kind in ("speed", "number") and _beside(sentence, role.at, _GUST | _MEAN))
-    ]
-    gusty = [at for at in winds if _beside(sentence, found[at].at, _GUST)]
-    if not gusty or len(winds) < 2:
-        return found
-    units = {found[at].mention.amount.unit for at in winds if found[at].mention.kind == "speed"}  # type: ignore[union-attr]
-    for at in winds:
-        role = found[at]
-        if at not in gusty:
-            found[at] = role._replace(term=None)
-        elif role.mention.kind == "number" and len(units) == 1 and isinstance(role.mention.amount, Amount):
-            found[at] = role._replace(
-                term="wind", fit="yes", mention=role.mention._replace(kind="speed", amount=with_unit(role.mention.amount, unit=units.pop()))
-            )
-        else:
-            found[at] = role._replace(term="wind")
-    return found
-
-
-def _beside(sentence: Sentence, at: int, words: frozenset[str]) -> bool:
-    tokens = sentence.tokens
-    before = [token.word for token in tokens[max(0, at - 3) : at]]
-    for place, word in enumerate(reversed(before)):
-        if word in words:
-            return True
-        if word.startswith("<") or (word in (",", ".", ";") and place == 0):
-            break
-    return at + 1 < len(tokens) and tokens[at + 1].word in words and (at + 2 >= len(tokens) or tokens[at + 2].mention is None)
-
-
-__all__ = ["Reading", "gusts", "take_quantities", "taken_by"]
+__all__ = ["Reading", "take_quantities", "taken_by"]
