@@ -13,8 +13,9 @@ _NO_SPARE = re.compile(
     r"| (?:(?:one|single|only|<number>) anchor (?:only|aboard only)|(?:only one|only a single|just one|only <number>|just <number>) anchor)(?= )"
 )
 _SPARE = re.compile(
-    r" (?:spare (?:anchor|hook|pick|bower|plough|claw|fisherman|grapnel|one (?:aboard|below|in|on)|aboard|below|on board|onboard|stowed|in the (?:locker|hold|bilge))"
-    r"|second (?:anchor|hook|bower)|kedge|(?:one|a|<number>) spare(?! part| metre| <)|another (?:anchor|hook) (?:aboard|below|stowed|in))(?= )"
+    r" (?:spare (?:anchor|hook|pick|bower|plough|claw|fisherman|grapnel|one (?:aboard|below|in|on)|aboard|below|on board|onboard"
+    r"|stowed|in the (?:locker|hold|bilge))|second (?:anchor|hook|bower)|kedge|(?:one|a|<number>) spare(?! part| metre| <)"
+    r"|another (?:anchor|hook) (?:aboard|below|stowed|in))(?= )"
 )
 _FLAT = re.compile(
     r" (?:dead flat|pull flat|flat pull|horizontal pull|straight horizontal|pull is flat|level pull|pull dead level|pull horizontal)(?= )"

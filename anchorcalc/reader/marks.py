@@ -81,12 +81,13 @@ def settle_marks(reading: Reading) -> None:
     if "marks" not in takes and "mark_interval" not in takes:
         return
     _list(reading)
+    _asked_of_marks(reading)
     if "marks_from" not in takes:
         return
     line = reading.sentence.line
     for article in _ARTICLES:
         line = line.replace(article, " ")
-    if _AT_THE_JOIN.search(line):
+    if _AT_THE_JOIN.search(line) or _FROM_END.search(line):
         line += "from chain end "
     found = {word for word, phrases in _FROM.items() if any(_plain(line, phrase) for phrase in phrases)} or _counted(line)
     if len(found) == 1:
@@ -114,6 +115,32 @@ def _counted(line: str) -> set[str]:
     return found | {"chain_end"} if _CHAIN_OUT.search(line) else found
 
 
+_WHICH_MARK = re.compile(
+    r" (?:which|what)(?: of (?:my|the|our))?(?: (?:mark|tag|ribbon|flag|band|ring|knot|tie|tab|rag|stripe|leather|colour|paint|tape|whipping|one)s?)+"
+    r"(?: (?:is|for|at|gives|means|shows|says|to|get|do|i|we|stop|at|wanted|watch|will|be|has|makes|the))* $"
+)
+_OF_THE_WATER = frozenset("of deep depth water here sounding high scope".split())
+_BY_SCOPE = frozenset(("scope", "bow_height", "tide_rise"))
+
+
+def _asked_of_marks(reading: Reading) -> None:
+    """`Which mark for 110 ft?`: the length that is asked of the marks themselves is what is to go out, unless it is said to be the water."""
+    at_depth = reading.sources.get("depth", (-1, 0.0))[0]
+    tokens = reading.sentence.tokens
+    for at, token in enumerate(tokens):
+        behind = tokens[at + 1].word if at + 1 < len(tokens) else ""
+        if token.word != "<length>" or token.mention is None or token.mention.group >= 0 or behind in _OF_THE_WATER:
+            continue
+        free = token.start == at_depth or any(one.start == token.start for one, _ in reading.aside)
+        asked = _WHICH_MARK.search(f" {' '.join(one.word for one in tokens[:at])} ")
+        if asked and free and "rode_out" in reading.question.inputs and not {"rode_out", *_BY_SCOPE} & {*reading.asked, *reading.bare}:
+            if token.start == at_depth and "depth" not in reading.rivals:
+                reading.asked.pop("depth", None)
+            reading.aside = [(one, term) for one, term in reading.aside if one.start != token.start]
+            reading.put("rode_out", token.mention.amount)
+            return
+
+
 def _plain(line: str, phrase: str) -> bool:
     """Say whether a phrase stands in a line and is not denied."""
     at = line.find(phrase)
@@ -130,7 +157,7 @@ def _plain(line: str, phrase: str) -> bool:
 
 
 # `every 5 m from the anchor`, not `40 m from the anchor`
-_EVERY = re.compile(r" (?:(?:every|each|per)(?: \w+){0,2} <\w+>|<length> (?:, )?and <length>) ?$")
+_EVERY = re.compile(r" (?:(?:every|each|per)(?: \w+){0,2} <\w+>|<length> (?:, and|,|and) <length>) ?$")
 
 
 def _list(reading: Reading) -> None:
@@ -192,6 +219,7 @@ _AT_THE_JOIN = re.compile(
     r"(?<= )(?:where|from where|once|after) (?:it|rope|line|warp|nylon|chain) (?:meets|joins|begins|starts|stops|ends|is over|is spliced"
     r"|is joined|runs out)(?= )"
 )
+_FROM_END = re.compile(r" (?:from|at|after|past) (?:end|splice|join) of (?:<length> )*(?:of )?(?:chain|leader)(?= )")
 _STROKES = re.compile(r"(?<![\d/])\d{1,3}(?:/\d{1,3}){2,40}(?![\d/])")
 
 

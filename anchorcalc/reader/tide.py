@@ -156,16 +156,33 @@ def _around(tokens: tuple[Token, ...], at: int) -> tuple[list[str], list[str]]:
 
 
 def _on_chart(before: list[str], behind: list[str]) -> bool:
-    """Say whether a length is a depth on the chart; what a plotter shows or who sits at the chart table is no chart."""
+    """Say whether a length is a depth on the chart, or a drying height; what a plotter shows or who sits at the chart table is no chart."""
+    if _dries(before, behind):
+        return True
     said = [word for word, follows in itertools.pairwise([*before, ""]) if word in _CHART and follows not in ("plotter", "table")]
     return (bool(said) and not _TIDE & set(before)) or behind[:1] == ["charted"] or "on the chart" in " ".join(behind[:5])
+
+
+_DRIES = re.compile(r"\b(?:dries|drying)(?: (?:height|heights|sounding|of|at|by|is|about|out|to|the|a))*$")
+
+
+def _dries(before: list[str], behind: list[str]) -> bool:
+    """Say whether a length is a height above the chart's datum that dries: `it dries 0.6 m`, `a drying height of 2 ft`."""
+    return _DRIES.search(" ".join(before)) is not None or (behind[:1] == ["drying"] and behind[1:2] in ([], ["height"], ["here"], ["on"]))
+
+
+def _is_drying(reading: Reading, mention: Mention) -> bool:
+    tokens = reading.sentence.tokens
+    at = next((at for at, token in enumerate(tokens) if token.start == mention.start), -1)
+    return at >= 0 and _dries(*_around(tokens, at))
 
 
 def _stands_now(before: list[str], behind: list[str]) -> bool:
     """Say whether a length is a height of tide now, not a rise or a fall."""
     words = {*before, *behind}
-    tidal = bool(_TIDE & set(before)) or behind[:2] in (["of", "tide"], ["tide", "height"])
-    on_top = "on top of" in " ".join(behind)
+    tidal = bool(_TIDE & set(before)) or behind[:2] in (["of", "tide"], ["tide", "height"]) or behind[:1] == ["tide"]
+    line = " ".join(behind)
+    on_top = "on top of" in line or "above datum" in line or "over datum" in line or "above chart" in line or "over chart" in line
     return tidal and not _CHANGES & words and (bool((_STANDS | _AT_ONCE) & words) or on_top)
 
 
@@ -202,16 +219,7 @@ def _heights(reading: Reading) -> None:
     """Make rise, fall or depth of heights that are plainly said; what is less at high water than the depth now is a height of tide."""
     parts, takes = reading.parts, reading.question.inputs
     now = parts.pop("height_now", None)
-    charted = parts.pop("charted", None)
-    if charted is not None and now is not None and "depth" in takes and "depth" not in reading.asked:
-        _put(reading, "depth", charted, now, 1.0, "charted depth + height of tide")
-        now_used = True
-    else:
-        now_used = False
-        if charted is not None and "depth" in takes and "depth" not in reading.asked and _tideless(reading):
-            reading.put("depth", charted.amount)
-        elif charted is not None:
-            reading.leave(charted, "depth")
+    now_used = _charted_depth(reading, parts.pop("charted", None), now)
     for name, part in (("at_high", "hw_height"), ("at_low", "lw_height")):
         height = parts.pop(part, None)
         if height is not None and now is not None and not now_used and name not in parts:
@@ -234,6 +242,22 @@ def _heights(reading: Reading) -> None:
         reading.leave(there, None)
     if now is not None and not now_used:
         reading.leave(now, None)
+
+
+def _charted_depth(reading: Reading, charted: Mention | None, now: Mention | None) -> bool:
+    """Make the depth of what the chart has and the tide on it, a drying height taken off; say whether the height of tide served for that."""
+    if charted is None:
+        return False
+    wanted, dries = "depth" in reading.question.inputs and "depth" not in reading.asked, _is_drying(reading, charted)
+    if wanted and now is not None and dries:
+        _put(reading, "depth", now, charted, -1.0, "height of tide − drying height")
+    elif wanted and now is not None:
+        _put(reading, "depth", charted, now, 1.0, "charted depth + height of tide")
+    elif wanted and not dries and _tideless(reading):
+        reading.put("depth", charted.amount)
+    else:
+        reading.leave(charted, "depth")
+    return wanted and now is not None
 
 
 def _alone(reading: Reading, height: Mention, term: str) -> None:
