@@ -19,6 +19,8 @@ _TAKING_BACK = tuple(  # what takes back the figure before it, longer than a wor
         "that is wrong", "that was wrong", "wrong ,", "read that wrong", "misread it", "misread that", "delete that", "rub that out", ". . . say",
     )
 )  # fmt: skip
+_LONGER = {first: tuple(one for one in _TAKING_BACK if one[0] == first) for first in {one[0] for one in _TAKING_BACK}}
+_BEGINS = _STRONG | {"no", "not"} | set(_LONGER)
 _REACH, _FAR, _NAMES = 7, 12, 4.0  # so many words a new value may stand off; so strong a cue names another figure
 _WHO = frozenset("i we he she they mate skipper you".split())
 _BETWEEN = frozenset(
@@ -76,7 +78,7 @@ def _correction(tokens: list[Token], at: int) -> tuple[int, int]:
             if strong and _alike(old, token.mention) and _leads(tokens, at, strong, place):
                 return _cut(tokens, at, strong), place
             return (place - 1, place) if not strong and _well(tokens, at, place) else (0, 0)
-        if not strong and _takes_back(tokens, place):
+        if not strong and token.word in _BEGINS and _takes_back(tokens, place):
             strong = place
         elif not strong and token.word in STOPS and place - at > 6:
             return 0, 0
@@ -88,7 +90,7 @@ def _takes_back(tokens: list[Token], place: int) -> bool:
     words = [token.word for token in tokens[place : place + 4]]
     if words[0] in _STRONG or (words[0] in ("no", "not") and _is_no(tokens, place)):
         return True
-    found = any(tuple(words[: len(one)]) == one for one in _TAKING_BACK)
+    found = any(tuple(words[: len(one)]) == one for one in _LONGER.get(words[0], ()))
     return found and not (words[:2] == ["make", "it"] and tokens[place - 1].word in _WHO)
 
 
@@ -197,8 +199,15 @@ _ONCE_SAID = re.compile(  # `I said eighty feet but it is actually ninety-five`,
 )
 
 
+_TOLD_WRONGLY = frozenset(  # without one of these neither can be there
+    "wrong date outdated misprint mistake error right incorrect typo obsolete longer actually actualy really fact turns turned truth".split()
+)
+
+
 def _said_wrongly(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
     """Leave out a figure that the text calls wrong, or that it says was only thought."""
+    if _TOLD_WRONGLY.isdisjoint([token.word for token in tokens]):
+        return tokens
     line = f" {' '.join(token.word for token in tokens)} "
     out = {line.count(" ", 0, one.start()) for one in _WRONG.finditer(line)}
     out |= {line.count(" ", 0, one.start("old") - 1) for one in _ONCE_SAID.finditer(line)}

@@ -20,9 +20,18 @@ _SCRAPPED = re.compile(r" (?:scrap|bin|cancel|ignore|forget|disregard|strike) th
 _PLANNED = frozenset("thought planned plan meant wanted considered fancied hoped intended going eyed looked looking were was would".split())
 
 
+# One of these stands in whatever gives a plan up: without one there is nothing to look for.
+_GIVES_UP = frozenset(
+    "given gave giving dropped scrapped binned abandoned shelved ditched ruled decided thought changed change off no "
+    "scrap bin cancel ignore forget disregard strike".split()
+)
+
+
 def given_up(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
     """Leave out the figures of a plan that the same sentence, or the one right behind it, gives up; and what is scrapped in so many words."""
     words = [token.word for token in tokens]
+    if _GIVES_UP.isdisjoint(words):
+        return tokens
     line = f" {' '.join(words)} "
     out: set[int] = set()
     for found in _GIVEN_UP.finditer(line):

@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Callable
-from functools import cache
+from functools import cache, lru_cache
 from typing import NamedTuple
 
 from anchorcalc.reader.patterns import Called, Cue
@@ -250,12 +250,13 @@ REFUSALS: tuple[Refusal, ...] = (
 
 def refusal(line: str, *, plain: bool, ours: Callable[[str], bool] = lambda part: False) -> str | None:
     """Return who decides what a text asks, where no calculation does; beside a plain question of ours, other subjects may be told or asked of."""
-    if plain and any(ours(part) and not _refused(part, plain=True) for part in _asking(line)):
-        return None
     found = _refused(" ".join(_asking(line)) if plain else line, plain=plain)
-    return REFUSALS[found[0]].why if found else None
+    if not found or (plain and any(ours(part) and not _refused(part, plain=True) for part in _asking(line))):
+        return None
+    return REFUSALS[found[0]].why
 
 
+@lru_cache(maxsize=1)  # looked for before a text is read and after it, mostly in the same line
 def foreign(line: str) -> tuple[int, int]:
     """Return where a part of a line begins and ends that asks what no calculation answers, or (-1, -1)."""
     for sentence in _SENTENCE.finditer(line):
