@@ -1,13 +1,16 @@
 """What a text takes back, what it tells of other days and other boats: out of the way before anything is read from it."""
 
+import re
 from functools import cache
 
 from anchorcalc.reader.corrections import corrected, denied
 from anchorcalc.reader.elsewhere import elsewhere
 from anchorcalc.reader.given_up import as_it_was, given_up, gone
+from anchorcalc.reader.lesser import unknown
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.no_figures import idle
 from anchorcalc.reader.sentence import Sentence, Token
+from anchorcalc.reader.shorthand import jotted
 from anchorcalc.reader.spoken import joined
 from anchorcalc.reader.witnesses import believed
 from anchorcalc.reader.words import NOW, OTHERS, OURS, PAST, STOPS
@@ -16,7 +19,7 @@ from anchorcalc.reader.words import NOW, OTHERS, OURS, PAST, STOPS
 def restated(sentence: Sentence) -> tuple[Sentence, list[Mention]]:
     """Return a text with spoken forms made one and corrections made; and the quantities that were taken back."""
     dropped: list[Mention] = []
-    tokens = joined(idle(list(sentence.tokens), text=sentence.text))
+    tokens = joined(jotted(idle(list(sentence.tokens), text=sentence.text)))
     tokens = denied(corrected(tokens, dropped), dropped)
     return Sentence(sentence.text, tuple(tokens)), dropped
 
@@ -25,7 +28,8 @@ def our_own(sentence: Sentence, *, others: bool) -> tuple[Sentence, list[Mention
     """Return a text without what it tells of other days, and of other boats unless those count; and the quantities so dropped."""
     dropped: list[Mention] = []
     tokens = gone(given_up(_not_minded(list(sentence.tokens), dropped), dropped), dropped)
-    tokens = as_it_was(believed(elsewhere(tokens, dropped), dropped), dropped)
+    tokens = unknown(elsewhere(tokens, dropped), dropped, others=others)
+    tokens = as_it_was(believed(tokens, dropped), dropped)
     tokens = _own(tokens, dropped, others=others)
     return (Sentence(sentence.text, tuple(tokens)) if tuple(tokens) != sentence.tokens else sentence), dropped
 
@@ -113,9 +117,13 @@ def _just_told(kept: list[Token], dropped: list[Mention]) -> None:
 
 def _closes(words: list[str], at: int, state: str) -> bool:
     """Say whether a word leads back to now, or to us; `next to us` does not."""
+    if state == "past" and _COMES_BACK.match(f"{' '.join(words[at : at + 7])} "):
+        return True
     return _at(words, at, _closings(state)) and not (words[at] in ("us", "me") and words[at - 1] in _NEAR)
 
 
+# `so there's 65 m left`, `but I only have 45 m aboard`
+_COMES_BACK = re.compile(r"(?:so|but|which leaves|leaving|leaves|though)(?: (?:there|i|we|it|that|here|iam|weare|only|still|just|got|have|has|leaves|is|are|us|me|with))* <")
 _MINE = frozenset(("mine", "ours"))
 _NEAR = frozenset("to of beside from near behind off by at".split())
 

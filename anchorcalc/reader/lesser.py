@@ -1,0 +1,114 @@
+"""Figures that count for less than plain ones of here and now: told of earlier, of elsewhere, of other gear, of what is usual.
+
+Where two fight for one term the plain one counts; where the text says that nobody knows, such a figure is not taken for it.
+"""
+
+import re
+from functools import lru_cache
+
+from anchorcalc.reader.elsewhere import clauses
+from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.neighbour import others_quantities
+from anchorcalc.reader.sentence import Token
+from anchorcalc.reader.words import STOPS
+
+_DAY = r"(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)"
+_EARLIER = (
+    r"(?:ago|earlier|yesterday|yest|previously|formerly|once|originally|midday|at noon|at (?:breakfast|lunch|dinner|dawn|sunrise|supper|tea)|before (?:lunch|supper|breakfast)"
+    r"|this (?:morning|afternoon)|last (?:night|week|year|time|month|summer|winter|spring|autumn|season|trip|berth|owner|skipper)"
+    rf"|(?:for|on|since|until) {_DAY}|in (?:the )?(?:spring|winter|autumn)|old|previous|former|back then|in those days)"
+)
+_USUAL = r"(?:normally|usually|as a rule|mostly|generally|ordinarily|as usual|on average)"
+_SELLERS = r"(?:shop|dealer|seller|chandler|chandlery|catalogue|brochure|budget|store|boatyard)"
+_NOT_OURS = r"(?:(?:the|our|my|a|his) (?:spare|other|second|third|mooring)|mooring one|another (?:boat|one|anchor))"
+_OFF = (
+    r"(?:(?:over|across|round|around|beyond) the (?:sound|bay|fjord|water|way|point|headland|corner|channel)|on the other side"
+    r"|(?:farther|further) (?:in|out|up|down|along|north|south|east|west)|up the coast|down the coast|out at sea)"
+)
+_MARKED = re.compile(rf" (?:{_EARLIER}|{_USUAL}|{_SELLERS}|{_NOT_OURS}|{_OFF}) ")
+_WAS = re.compile(r" (?:was|were|had|dragged|drew|lay|blew|used|held|sufficed|did) ")
+_WE_WERE = re.compile(r" (?:we|i|it|there|she|that|which|low|high|water|tide|lw|hw) (?:was|were|had|lay|held) ")
+_TODAY = re.compile(r" (?:now|tonight|today|here) ")
+_JUST_NOW = re.compile(r" (?:just now|at the moment|at present|right now|so far|lull|by day) ")
+_TO_COME = re.compile(
+    r" (?:will be|will|expected|expect|expecting|forecast|forecasts|coming|to come|tonight|gusts|gusting|later|overnight|by night|worst) "
+)
+_ONLY_PART = re.compile(
+    r" (?P<what><(?P<kind>[a-z]+)>)(?: [a-z]+){0,3} ?,? (?:yet|but|though|of which) only <(?P=kind)> (?:of it|of that|of those|gets|is used|is in use|in use|usable)"
+)
+
+
+@lru_cache(maxsize=1)
+def lesser(tokens: tuple[Token, ...]) -> frozenset[int]:
+    """Return where the quantities stand that count for less than others."""
+    words = [token.word for token in tokens]
+    found: set[int] = set()
+    parts = clauses(words)
+    for begin, end in parts:
+        said = f" {' '.join(words[begin:end])} "
+        if "<" in said and ((_MARKED.search(said) or _WAS.search(said)) and not _TODAY.search(said)):
+            found.update(token.start for token in tokens[begin:end] if token.mention is not None)
+    line = f" {' '.join(words)} "
+    found.update(tokens[line.count(" ", 0, one.start("what")) - 1].start for one in _ONLY_PART.finditer(line))
+    return frozenset(found | _for_the_moment(tokens, words, parts))
+
+
+def _for_the_moment(tokens: tuple[Token, ...], words: list[str], parts: list[tuple[int, int]]) -> set[int]:
+    """Return the winds and pulls of the moment where the text tells of what is to come: `15 kn at the moment, 25 kn tonight`."""
+    said = [f" {' '.join(words[begin:end])} " for begin, end in parts]
+    if not any(_TO_COME.search(one) and "<" in one for one in said):
+        return set()
+    now = [part for part, one in zip(parts, said, strict=True) if _JUST_NOW.search(one) and not _TO_COME.search(one)]
+    return {token.start for begin, end in now for token in tokens[begin:end] if token.word in ("<speed>", "<force>")}
+
+
+_NOBODY = r"(?:nobody|no one|noone|none of us|no man|no soul)"
+_LEARNT = r"(?:counted|measured|weighed|learned|learnt|known|knew|sounded|checked|noted|looked|found|asked|taped|timed|written|count|measure|weigh|note|check|sound|look|ask)"
+_UNKNOWN = re.compile(
+    r" (?:i|we|she|he|they)(?: (?:really|simply|just|honestly|still))? (?:dont|do not|cant|cannot|couldnt|could not)"
+    r" (?:yet |really |quite )?(?:know|tell|say|see|recall|remember|judge|read|make out|guess)"
+    rf"| (?:i|we)(?: have)? (?:never|not yet|havent|have not|didnt|did not)(?: yet| even| once| ever)? {_LEARNT}"
+    rf"| {_NOBODY}(?: has| have| ever| aboard| here| can)* (?:{_LEARNT}|knows|remembers|told|say|tell|remember)"
+    r"| yet to (?:look|measure|count|weigh|sound|find|be|learn|ask|see)"
+    r"| (?:i|we)(?: have| am)? (?:forgot|forget|forgotten|lost count|no idea|no clue|not a clue|wouldnt know|not sure)"
+    r"| (?:stamped off|worn off|rubbed off|painted over|illegible|unreadable|torn out|(?:anyone|anybody|anyones|anybodys) guess|a mystery|unknown"
+    r"|still to be (?:measured|seen|found))(?= )"
+)
+
+
+def unknown(tokens: list[Token], dropped: list[Mention], *, others: bool) -> list[Token]:
+    """Leave out the figures of another time, place, boat or gear beside what is said to be unknown: they do not stand for it."""
+    words = [token.word for token in tokens]
+    line = f" {' '.join(words)} "
+    near: set[int] = set()
+    for found in _UNKNOWN.finditer(line):
+        near.update(_sentences_around(words, line.count(" ", 0, found.start() + 1) - 1))
+    if not near:
+        return tokens
+    said = tuple(tokens)
+    aside = lesser(said) - _ours_then(said) | (frozenset() if others else others_quantities(said).likely)
+    out = {at for at in near if tokens[at].mention is not None and tokens[at].start in aside}
+    dropped.extend(mention for at in sorted(out) if (mention := tokens[at].mention) is not None)
+    return [token for at, token in enumerate(tokens) if at not in out]
+
+
+def _sentences_around(words: list[str], at: int) -> range:
+    """Return the sentence at a place, with the one before it and the one behind."""
+    stops = [place for place, word in enumerate(words) if word in STOPS]
+    before = [place for place in stops if place < at]
+    behind = [place for place in stops if place >= at]
+    return range(before[-2] + 1 if len(before) > 1 else 0, behind[1] if len(behind) > 1 else len(words))
+
+
+def _ours_then(tokens: tuple[Token, ...]) -> frozenset[int]:
+    """Return the quantities told of our own a while ago, which may well hold still: `we had 40 m out`."""
+    words = [token.word for token in tokens]
+    found: set[int] = set()
+    for begin, end in clauses(words):
+        said = f" {' '.join(words[begin:end])} "
+        if _WE_WERE.search(said) and not _MARKED.search(said):
+            found.update(token.start for token in tokens[begin:end])
+    return frozenset(found)
+
+
+__all__ = ["lesser", "unknown"]
