@@ -188,8 +188,6 @@ def partner(*, cased: str, low: str, at: int, end: int, unit: Unit | None, value
     words = joint["words"]
     if words == "and" and not _BETWEEN.search(low, max(0, at - 18), at):
         return None
-    if joint["hung"] == "/" and unit is None:
-        return None
     other = number_at(low=low, at=joint.end())
     if other is None:
         return None
@@ -198,6 +196,8 @@ def partner(*, cased: str, low: str, at: int, end: int, unit: Unit | None, value
         return None
     flags = _ALTERNATIVE if either else _RANGE
     if unit is None:
+        if joint["hung"] == "/" and ((behind := unit_at(cased=cased, low=low, at=other.end)) is None or behind[0].kind != "speed"):
+            return None  # `bow 4/9 m deep`, but `20/25 kn`
         return None if low[other.end : other.end + 1] == ":" else (other.value, other.end, flags)
     return _same_unit(cased=cased, low=low, unit=unit, other=other, flags=flags)
 

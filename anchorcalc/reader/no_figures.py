@@ -29,7 +29,7 @@ def _row(words: str, kinds: str, *, before: str = "", behind: str = "", low: flo
 
 
 _GAP = r"[^.;!?\d]{0,14}"
-_CLAUSE = r"(?:[.,;:(–\n-] ?|\band |\bwith |\bit'?s )(?:the |a |an )?"
+_CLAUSE = r"(?:[.,;:?!(–\n-] ?|\band |\bwith |\bit'?s )(?:the |a |an )?"
 _PERSON = (
     r"(?:he|man|woman|husband|wife|dad|father|grand ?dad|grand ?father|grandpa|mother|mum|son|daughter|boy|girl|kid|uncle|aunt|mate|skipper|lad|"
     r"bloke|crew|nephew|niece)"
@@ -46,17 +46,17 @@ _COUNTED = (
 
 ROWS: tuple[Row, ...] = (
     _row(  # where she heads, where the wind comes from
-        "hdg heading course cog bearing steer steering steered head compass wind",
+        "hdg heading course cog bearing bears steer steering steered head compass wind",
         "number angle",
-        before=r"\b(?:hdg|heading|course|cog|bearing|steer|steering|steered|ship'?s head|compass|wind (?:is |comes )?(?:out of|from))\b"
+        before=r"\b(?:hdg|heading|course|cog|bearing|bears|steer|steering|steered|ship'?s head|compass|wind (?:is |comes )?(?:out of|from))\b"
         + r"(?: (?:of|at|on|is|was|about|due|by compass))*[:=]? ?",
         low=100.0,
         high=360.0,
     ),
     _row(
-        "hdg heading steering steered cog head heads",
+        "hdg heading steering steered cog head heads bears bearing",
         "number",
-        before=r"\b(?:hdg|heading|steering|steered|cog|(?:we|i|she|ship'?s) heads?)[:=]? ",
+        before=r"\b(?:hdg|heading|steering|steered|cog|bears|bearing|(?:we|i|she|ship'?s) heads?)[:=]? ",
         high=360.0,
     ),
     _row("glass barometer baro pressure", "number", before=rf"\b(?:glass|barometer|baro|pressure)\b{_GAP}", low=850.0, high=1100.0),
@@ -93,11 +93,19 @@ ROWS: tuple[Row, ...] = (
     ),
     _row("crew party family team class", "number", before=r"\b(?:crew|party|family|team|class) of ", high=60.0),
     _row("aboard board", "number", before=r"\b(?:hp|kw|ps|horses?|we'?re|we are|with|just|only), ?", behind=r" (?:aboard|on board)\b", high=8.0),
+    _row("of", "number", behind=r" of us\b", high=60.0),
+    _row(  # when one eats
+        "dinner supper lunch breakfast tea cream bed bedtime ferry train school pub shop",
+        "number",
+        before=r"\b(?:dinner|supper|lunch|breakfast|tea|ice cream|bed|bedtime|ferry|train|school|pub|shop)(?: is| was|'s| leaves| shuts| opens)? at ",
+        high=24.0,
+    ),
     _row("we weare", "number", before=r"\b(?:we are|we'?re) ", behind=r" (?:aboard|on board|up)\b|\Z|\.", high=8.0),
     _row(  # what it costs
-        "cost costs costing paid pay budget price priced quotes quote quoted charges charge insured sells sold fee deposit bill buy",
+        "cost costs costing paid pay budget price priced quotes quote quoted charges charge insured sells sold fee deposit bill buy bought",
         "number",
-        before=r"\b(?:cost(?:s|ing)?|paid|pay(?! (?:out|away|her))|budget|priced?|quote[sd]?|charge[sd]?|insured for"
+        before=r"\b(?:cost(?:s|ing)?|paid|pay(?! (?:out|away|her))|budget|priced?|quote[sd]?|charge[sd]?|insured(?: for| at)?"
+        r"|bought(?: [a-z]+){0,4} for"
         rf"|sells? (?:it |them |one )?(?:for|at)|fee|deposit|bill)\b(?! out){_GAP}",
         low=15.0,
     ),
@@ -116,6 +124,7 @@ ROWS: tuple[Row, ...] = (
     ),
     _row("c", "number", behind=r" ?c(?![\w'/-])", low=-40.0, high=120.0),
     _row("water air sea", "number", before=_CLAUSE + r"(?:water|air|sea) ", behind=r" ?f(?![\w'/-])", high=120.0),
+    _row("freezing frost cold degrees minus", "number", before=r"\b(?:freezing|frost|cold)\b[^.;!?\d]{0,18}", low=-60.0, high=0.0),
     _row("temperature temp", "number", before=rf"\b(?:temperature|temp)\b{_GAP}", low=-40.0, high=120.0),
     _row(
         "built since launched year dated model bought new",
@@ -124,6 +133,9 @@ ROWS: tuple[Row, ...] = (
         low=1900.0,
         high=2099.0,
     ),
+    _row("hours", "number", before=r"\bhours (?:on|of) (?:the |her )?engine(?: is| are|:)? "),
+    _row("on", "number", before=r"\b(?:say|said|heard|called|calling|announced|told us|listen) on ", low=6.0, high=88.0),
+    _row("came course in on", "number", before=r"\b(?:came|come|ran|run|left|go|went) (?:in |out )?on ", low=100.0, high=360.0),
     _row("vhf channel", "number", before=rf"\b(?:vhf|channel)\b{_GAP}", low=1.0, high=99.0),
     _row(  # what stands above the deck
         "mast masthead masts air rig",

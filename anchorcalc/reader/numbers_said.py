@@ -9,7 +9,7 @@ from anchorcalc.units.numbers import NUMERAL, VULGAR, numeral
 _WORD = re.compile(r"[a-z]+")
 STARTERS = frozenset({*ONES, *TENS, *SCALES, "a", "an", "half", "quarter", "couple", "dozen", "hundred", "point"})
 _TIMES_TEN = re.compile(r"[ \xa0]?[x×*][ \xa0]?10(?:\^([+-]?\d{1,2})|([⁻⁺]?[⁰¹²³⁴-⁹]{1,2}))(?!\d)")
-_THREES = re.compile(r"[1-9]\d{0,2}(?:(?:\xa0\d{3})+| 000(?: 000)*)(?![\d.,/])")
+_THREES = re.compile(r"[1-9]\d{0,2}(?:(?:\xa0\d{3})+| 000(?: 000)*)(?![\d/]|[.,]\d)")
 _RAISED = str.maketrans("⁻⁺⁰¹²³⁴⁵⁶⁷⁸⁹", "-+0123456789")
 MOST = 1e18  # more than that is no quantity that anybody says
 _NUMERAL = re.compile(NUMERAL)
@@ -36,11 +36,25 @@ def _power(*, low: str, found: re.Match[str], value: float) -> Read | None:
     return Read(value * 10.0 ** float((times[1] or times[2]).translate(_RAISED)), times.end()) if times else None
 
 
+_FRACTION_OF = re.compile(r"(?:\d+(?:[ \xa0]|-|[ \xa0]and[ \xa0]))?(\d+)/(\d+)\Z")
+_BEFORE_STROKE = re.compile(r"\d+")
+_DATED = re.compile(r"(?:^|[.!?\n] |\bon |\btoday,? |\bsince )\Z")  # `5/11 at 21:30`
+_TRADE = frozenset((2, 3, 4, 8, 16, 32, 64))
+
+
+def _is_fraction(text: str) -> bool:
+    """Say whether a stroke makes a fraction, as the trade writes it or one part of a whole; `bow 4 / 90 out` and `4/90` are two numbers."""
+    found = _FRACTION_OF.match(text)
+    return found is not None and (found[1] == "1" or (int(found[2]) in _TRADE and int(found[1]) < int(found[2])))
+
+
 def number_at(*, low: str, at: int) -> Read | None:
     """Return the number that begins at a place, or None."""
     if low[at : at + 1].isalpha():
         return _in_words(low=low, at=at)
     found = _NUMERAL.match(low, at)
+    if found and "/" in found[0] and not _is_fraction(found[0]) and not _DATED.search(low, max(0, at - 8), at):
+        found = _BEFORE_STROKE.match(low, at, found.end())
     if not found:
         return None
     value, end = numeral(found[0]), found.end()

@@ -112,7 +112,9 @@ _ASKED_FOR = frozenset(("much", "what", "which"))
 
 def _word_costs(*, backward: bool) -> dict[str, float]:
     """Return how far each word and sign parts a phrase from a quantity, where that is not the usual."""
-    costs = dict.fromkeys(PARTING, 6.0) | dict.fromkeys(STOPS, 99.0) | {",": 3.0 if backward else 7.0} | dict.fromkeys(FILLERS, 0.2)
+    costs = (
+        dict.fromkeys(PARTING, 6.0) | dict.fromkeys(STOPS, 99.0) | dict.fromkeys((",", "/"), 3.0 if backward else 7.0) | dict.fromkeys(FILLERS, 0.2)
+    )
     return costs | dict.fromkeys(_PREPOSITIONS, 5.0 if backward else 1.5) | dict.fromkeys(ARTICLES, 0.8 if backward else 0.2)
 
 
@@ -147,7 +149,7 @@ def _reached(tokens: tuple[Token, ...], at: int, *, starts: dict[int, list[Spoke
                 break
             token = tokens[place]
             cost += costs.get(token.word, _A_WORD) if token.mention is None else _parts(token.mention, mine=mine)
-            if step < 0 and token.mention is not None and tokens[place + 1].word == "," and not small:
+            if step < 0 and token.mention is not None and tokens[place + 1].word in (",", "/") and not small:
                 cost += _PAST_A_COMMA
             if cost > REACH:
                 break

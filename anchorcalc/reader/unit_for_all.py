@@ -15,7 +15,7 @@ _SAID = tuple(
         rf"(?: (?:figures|lengths|numbers|measures|of it|of them|here|is|are|being|given))*(?: in|:)?,? {_UNIT}{_ENDS}",
         rf"\b{_UNIT},? (?:for (?:everything|all|the lot|every one)|throughout|all (?:round|through|the way|along)|everywhere|each time"
         r"|of course|that is|i mean|by the way|as always|as ever|obviously|naturally|for the lot)\b",
-        rf"[,;(–] ?(?:all |all in |in |units |unit )?{_UNIT}(?: all| both| please| pls| too)?(?: ?\))?{_ENDS}",
+        rf"[,;(/–] ?(?:all |all in |in |units |unit )?{_UNIT}(?: all| both| please| pls| too)?(?: ?\))?{_ENDS}",
     )
 )
 _ANY = re.compile(r"(?<![\w'])(?:m(?:et(?:re|er)s?)?|feet|foot|ft|fathoms?)(?!\w)", re.IGNORECASE)

@@ -196,6 +196,8 @@ def unit_at(*, cased: str, low: str, at: int) -> tuple[Unit, int, str] | None:
     if word == "''":
         return INCH, found.end(), word
     held = BY_WORD.get(word)
+    if held is None and "/" in word:  # `6m/bow 1.2`
+        held = BY_WORD.get(word := word[: word.index("/")])
     if held is None:
         return None
     for spelling, unit in held:

@@ -2,6 +2,8 @@
 
 # Spoken and sloppy forms to the form that the tables use. Apostrophes and a possessive `'s` are gone before this table is asked.
 SAME = {
+    "@": "at",
+    "ea": "each",
     "whats": "what",
     "wot": "what",
     "wots": "what",
