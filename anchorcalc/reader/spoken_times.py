@@ -94,12 +94,22 @@ def _past(tokens: list[Token], at: int) -> tuple[float, int, bool] | None:
 _NOTHING = Mention("number", None, 0, 0, "")
 
 
+_AT = frozenset("at by till until about around for".split())
+
+
+def _of_times(tokens: list[Token]) -> bool:
+    """Say whether a text tells times of the clock or of the tide besides: then `at eight twenty` is one, too."""
+    return any(token.word in ("<clock>", "tide", "tides", "lw", "hw") for token in tokens)
+
+
 def _run_on(tokens: list[Token], at: int) -> tuple[float, int, bool] | None:
     """`seventeen forty`, `zero two thirty`, `five fifteen am`, `nine am`; the first two only where `at` stands before."""
     hour, minutes = number_at(tokens, at), number_at(tokens, at + 1)
     mention = tokens[at].mention
-    if hour is not None and mention is not None and "spelled" in mention.flags and 100 <= hour <= 1259 and hour % 100 < 60 and " " in mention.text:
-        return hour // 100 * 3600.0 + hour % 100 * 60.0, at + 1, False
+    if hour is not None and mention is not None and "spelled" in mention.flags and 100 <= hour <= 2359 and hour % 100 < 60 and " " in mention.text:
+        return hour // 100 * 3600.0 + hour % 100 * 60.0, at + 1, word_at(tokens, at - 1) in _AT and _of_times(tokens)
+    if hour is not None and 1 <= hour <= 12 and hour == int(hour) and word_at(tokens, at + 1) == "oclock":
+        return hour * 3600.0, at + 2, True
     if hour is None or hour != int(hour) or mention is None or not 0 <= hour <= 24:
         return None
     if hour == 0 and minutes is not None and 0 < minutes < 10 and number_at(tokens, at + 2) is not None:

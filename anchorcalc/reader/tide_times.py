@@ -11,8 +11,10 @@ from anchorcalc.units.clock import Clock, clock
 from anchorcalc.units.kinds import Amount
 from anchorcalc.vocabulary import TERMS
 
-_LOW = frozenset(("low", "lw", "bottom", "bottoms", "lows", "lowest"))
-_HIGH = frozenset(("high", "hw", "top", "tops", "highs", "highest"))
+_LOW = frozenset(("low", "lw", "bottom", "bottoms", "bottomed", "lows", "lowest"))
+_HIGH = frozenset(("high", "hw", "top", "tops", "topped", "peak", "peaks", "peaked", "highs", "highest"))
+_DOWN, _UP = frozenset("down falls drops sinks ebbs dropping sinking ebbing".split()), frozenset("rises climbs rising climbing".split())
+_NO_TIDE = frozenset("chock bow roller freeboard deck sided stem".split())  # behind `low` or `high` said of the boat
 _NOW = frozenset(("now", "time", "currently", "moment"))
 _OTHERWISE = frozenset(("deep", "out", "of", "veered", "here", "depth", "up", "roller", "bow", "boat", "under"))  # behind a length that is no height
 _NO_ANCHOR = frozenset(("how", "stays", "too", "of", "the bottom", "seabed", "on", "very"))
@@ -33,7 +35,7 @@ def settle_tide_times(reading: Reading) -> set[int]:
     tokens = reading.sentence.tokens
     used: set[int] = set()
     sides = _by_words(tokens, used) or []
-    sides += _pairs(tokens, used, {one.term for one in sides})
+    sides += _pairs(tokens, used, {one.term for one in sides}, tidal="rode_out" not in reading.question.inputs or _tidal(tokens))
     for side in sides:
         if side.at is not None and side.at.mention is not None:
             reading.put(f"{side.term}_at", clock_said(side.at.mention))
@@ -62,6 +64,10 @@ def _anchors(tokens: tuple[Token, ...]) -> list[tuple[int, str]]:
         elif falling and token.word in ("from", "to"):
             found.append((at, "high" if (token.word == "from") == (falling == "fall") else "low"))
             falling = "" if token.word == "to" else falling
+        elif token.word == "to" and before in _DOWN | _UP:
+            found.append((at, "low" if before in _DOWN else "high"))
+        elif token.word in ("low", "high") and at + 1 < len(tokens) and tokens[at + 1].word in _NO_TIDE:
+            continue
         elif token.word in _LOW and not (
             token.word == "bottom" and before in ("the", "off", "on") and at + 1 < len(tokens) and tokens[at + 1].word not in ("of", "<length>")
         ):
@@ -95,6 +101,8 @@ def _behind(tokens: tuple[Token, ...], at: int, end: int, used: set[int]) -> tup
             break
         if place in used:
             continue
+        if height is not None and token.word in ("height", "level", "tide"):
+            break  # `lw 0.5 m, height of tide 11:00?`
         if token.word == "<clock>":
             if when is not None:
                 break
@@ -118,24 +126,37 @@ def _is_height(tokens: tuple[Token, ...], place: int) -> bool:
     return not (behind and behind[0] in _OTHERWISE)
 
 
-def _pairs(tokens: tuple[Token, ...], used: set[int], known: set[str]) -> list[Side]:
+def _pairs(tokens: tuple[Token, ...], used: set[int], known: set[str], *, tidal: bool) -> list[Side]:
     """Take heights and times that stand in pairs without a word: the one side that is wanting, or both by their heights."""
     pairs: list[tuple[Token, Token, tuple[int, int]]] = []
+    taken = set(used)
     for at in range(len(tokens) - 1):
-        gap = 2 if at + 2 < len(tokens) and tokens[at + 1].word in ("at", ",", "@", "of") else 1
-        if at + gap >= len(tokens) or at in used or at + gap in used:
+        gap = _gap(tokens, at)
+        if at + gap >= len(tokens) or at in taken or at + gap in taken:
             continue
         first, last = tokens[at], tokens[at + gap]
         if {first.word, last.word} == {"<clock>", "<length>"} and _is_height(tokens, at if first.word == "<length>" else at + gap):
             clock, height = (first, last) if first.word == "<clock>" else (last, first)
             pairs.append((clock, height, (at, at + gap)))
+            taken |= {at, at + gap}
     wanting = [term for term in ("low", "high") if term not in known]
-    if len(pairs) != len(wanting) or not pairs or (len(wanting) == 2 and not _tidal(tokens)):
+    if len(pairs) != len(wanting) or not pairs or (len(wanting) == 2 and not tidal):
         return []
     pairs.sort(key=lambda one: one[1].mention.amount.low)  # type: ignore[union-attr]
     for one in pairs:
         used.update(one[2])
     return [Side(term, clock, height) for term, (clock, height, _) in zip(wanting, pairs, strict=True)]
+
+
+_LINKS = frozenset("at , @ of ( by when it turned turns about around".split())
+
+
+def _gap(tokens: tuple[Token, ...], at: int) -> int:
+    """Return how far off the other one of a pair stands: right behind, or past a few small words (`0.9 m when it turned at 18:36`)."""
+    gap = 1
+    while tokens[at].mention is not None and gap < 6 and at + gap < len(tokens) and tokens[at + gap].word in _LINKS:
+        gap += 1
+    return gap
 
 
 def _tidal(tokens: tuple[Token, ...]) -> bool:
@@ -161,7 +182,8 @@ def _spoken_hour(reading: Reading, tokens: tuple[Token, ...], used: set[int]) ->
 # What a day aboard is made of besides the tide; its times are asked about only where a text names no other.
 _DAY = frozenset(
     "supper dinner lunch breakfast tea drinks watch watches bed bedtime sleep asleep shower sunset sunrise dark dusk dawn daylight ferry train bus "
-    "flight shop shops shopping pub restaurant office harbourmaster forecast radio bridge marina fuel kids crew guests visitors alarm".split()
+    "flight shop shops shopping pub restaurant office harbourmaster forecast fog mist rain front gale radio bridge marina fuel "
+    "kids crew guests visitors alarm".split()
 )
 
 
