@@ -11,7 +11,7 @@ from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.patterns import table
 from anchorcalc.reader.role import Role
 from anchorcalc.reader.sentence import Token
-from anchorcalc.reader.together import best_path
+from anchorcalc.reader.together import agree, best_path
 from anchorcalc.reader.words import FILLERS, PARTING, STOPS
 from anchorcalc.units.kinds import RATIO
 
@@ -185,13 +185,13 @@ def _by_neighbours(best: dict[str, Role], *, tokens: tuple[Token, ...], at: int,
     """What a quantity is by the quantities beside it: `30 m in 4 m`, `40 fathoms of 5/16`, `5 m at 15:00`."""
     mention = tokens[at].mention
     assert mention is not None
+    before = tokens[at - 1].word if at >= 2 else ""
     words = [token.word for token in tokens[at + 1 : at + 4]]
-    other = tokens[at + 2].mention if at + 2 < len(tokens) else None
-    if is_size(mention) and at >= 2 and tokens[at - 1].word == "of" and tokens[at - 2].word == "<length>" and (not words or words[0] not in _ROPES):
+    if before == "of" and is_size(mention) and tokens[at - 2].word == "<length>" and (not words or words[0] not in _ROPES):
         _keep(best, name="chain_size", alias="", weight=5.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
-    if at >= 2 and tokens[at - 1].word == "is" and tokens[at - 2].word == "<number>":
+    if before == "is" and tokens[at - 2].word == "<number>":
         _keep(best, name="boat_length", alias="", weight=4.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
-    if mention.kind != "length" or other is None or len(words) < 2:
+    if mention.kind != "length" or len(words) < 2 or words[0] not in _BETWEEN_TWO or (other := tokens[at + 2].mention) is None:
         return
     found, weight = "", 0.0
     if words[0] in ("in", "over") and other.kind == "length" and not is_size(other) and "rode_out" in takes:
@@ -204,6 +204,7 @@ def _by_neighbours(best: dict[str, Role], *, tokens: tuple[Token, ...], at: int,
         _keep(best, name=_here(found, takes), alias="", weight=weight, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
 
 
+_BETWEEN_TWO = frozenset(("in", "over", "of", "at"))
 _ROPES = frozenset(("rope", "line", "nylon", "warp", "three", "polyester", "twist", "braid", "plait", "chain", "links"))
 
 
@@ -268,7 +269,9 @@ def cued(tokens: tuple[Token, ...], *, takes: frozenset[str], without: frozenset
 def roles(tokens: tuple[Token, ...], *, known: Mapping[int, list[Role]]) -> list[Role]:
     """Return every quantity with the term it stands for by the cue tables, so that all together fit best and no phrase serves two."""
     nothing = {at: Role(mention, at, None, 0.0) for at in known if (mention := tokens[at].mention) is not None}
-    return best_path([[*options, nothing[at]] for at, options in known.items()])
+    states = [[*options, nothing[at]] for at, options in known.items()]
+    strongest = [options[0] for options in states]
+    return strongest if agree(strongest) else best_path(states)
 
 
 @lru_cache(maxsize=1)  # which question it is and what fills it go by the same words

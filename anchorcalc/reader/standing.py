@@ -74,7 +74,7 @@ def _options(role: Role, known: list[Role], logs: dict[str, float] | None, *, ta
         how = cue.fit if cue is not None else fit(term=ALL_TERMS[term], mention=mention)
         if how in ("yes", "bare"):
             base = cue if cue is not None else Role(mention, role.at, term, 0.0, how)
-            found.append(base._replace(score=log + _BY_RULE * base.score))
+            found.append(Role(mention, role.at, term, log + _BY_RULE * base.score, how, base.cue, base.alias))
     return found
 
 

@@ -16,11 +16,14 @@ def best_path(states: list[list[Role]]) -> list[Role]:
     for before, now in itertools.pairwise(states):
         back, sums = [], []
         apart = _apart(before[0].mention, now[0].mention)
+        highest = max(totals)
+        ahead = totals.index(highest)
         for role in now:
             if apart or role.term is None:
-                options = [total + role.score for total in totals]
-            else:
-                options = [total + role.score - _clash(earlier, role) for total, earlier in zip(totals, before, strict=True)]
+                back.append(ahead)
+                sums.append(highest + role.score)
+                continue
+            options = [total + role.score - _clash(earlier, role) for total, earlier in zip(totals, before, strict=True)]
             best = max(options)
             back.append(options.index(best))
             sums.append(best)
@@ -32,6 +35,11 @@ def best_path(states: list[list[Role]]) -> list[Role]:
         place = back[place]
         chosen.append(earlier[place])
     return chosen[::-1]
+
+
+def agree(chosen: list[Role]) -> bool:
+    """Say whether no two neighbours lean on one phrase, or stand for one term with two values."""
+    return all(_apart(one.mention, other.mention) or not _clash(one, other) for one, other in itertools.pairwise(chosen))
 
 
 def _apart(one: Mention, other: Mention) -> bool:
