@@ -7,6 +7,7 @@ from collections.abc import Iterable
 from anchorcalc.reader.fits import as_given, fit
 from anchorcalc.reader.likely import NO_INPUT
 from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.plausible import plausible
 from anchorcalc.reader.reading import Reading
 from anchorcalc.reader.sentence import Token
 from anchorcalc.units import kinds
@@ -41,7 +42,7 @@ def open_for(reading: Reading, mention: Mention, *, known: Iterable[str], need: 
         if (
             fit(term=one.term, mention=mention) == "yes"
             and isinstance(mention.amount, Amount)
-            and not one.term.out_of_bounds(value=mention.amount.low)
+            and plausible(name, as_given(term=one.term, mention=mention), reading.asked)
         ):
             found.append(name)
     return _alternatives_closed(reading, found, held)
@@ -163,7 +164,7 @@ def loose(reading: Reading, *, known: Iterable[str]) -> list[tuple[Mention, list
 
 _NO_VALUE = frozenset(("label", "after_name", "times", "compound_word", "fraction", "article"))  # names, counts and trade fractions
 _CALLED = re.compile(r"(?:[A-Z][\w']+ |\"|\b(?:gone|dropped|eased|gone down|come down|risen) from )\Z")
-_COUNTED = re.compile(r" (?!this|plus|minus|less|across|towards|does|unless|thus|always|yours|ours)[a-z]{3,20}s\b| of us\b")  # `3 reefs`
+_COUNTED = re.compile(r" (?!this|plus|minus|less|across|towards|does|unless|thus|always|yours|ours)[a-z]{3,20}s\b| of (?:us|them|you)\b")  # `3 reefs`
 _NAMED = re.compile(r" [A-Z]")  # a boat called `Forty Winks`
 _MERELY = re.compile(r"\b(?:of|at|by|about|until|till|before|after|past|around|the|these|those|all|both) \Z")  # `a raft of two`, `at seven`
 _MORE = re.compile(r" (?:more|to (?:fall|rise|come|go|drop))\b")  # `two more to fall`
@@ -192,7 +193,8 @@ def _instead(reading: Reading, mention: Mention) -> list[str]:
         for name in reading.asked
         if name in reading.question.inputs and TERMS[name].kind in _TERM_KINDS and fit(term=TERMS[name], mention=mention) == "yes"
     ]
-    return [name for name in found if isinstance(mention.amount, Amount) and not TERMS[name].out_of_bounds(value=mention.amount.low)]
+    others = {name: {other: one for other, one in reading.asked.items() if other != name} for name in found}
+    return [name for name in found if plausible(name, as_given(term=TERMS[name], mention=mention), others[name])]
 
 
 def _of_number(reading: Reading, mention: Mention) -> list[str]:

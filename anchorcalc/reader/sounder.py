@@ -59,7 +59,7 @@ _FROM: dict[str, tuple[str, ...]] = {
         "below waterline",
     ),
 }
-_SENSORS = ("sensor", "sender", "puck", "probe", "ducer", "sounder head")
+_SENSORS = ("sensor", "sender", "puck", "probe", "ducer", "sounder head", "eye", "eye in hull")
 _FROM["transducer"] += tuple(
     phrase.replace("transducer", name)
     for name in _SENSORS
@@ -72,11 +72,27 @@ _EITHER = re.compile(rf" ({'|'.join(_ZEROS)}) or (?:from |under |below )?({'|'.j
 _NOT = frozenset(("not", "isnt", "doesnt"))
 
 
+_OF_AN_OFFSET = frozenset(("below surface", "below waterline", "at waterline"))
+_FROM_ITS = re.compile(r" from it (?=transducer|sensor|sender|puck|probe|ducer|keel|own|eye|there)")
+_FROM_THERE = re.compile(r" (measured|counted|counts|measures|reads|reckoned|reading|taken|starts|is|gives) from (?:it|there|that)(?= )")
+_CLAUSE = re.compile(r" [.,;:?!(] ")
+_HULL = frozenset(("keel", "transducer", "draught", *_SENSORS))
+_ASKS, _SHOWN = frozenset("how what which".split()), frozenset("sounder reads reading shows display set zero zeroed counts measures from".split())
+
+
+def _other_than_zero(before: str) -> bool:
+    """Say whether the surface is told of as that from which a keel or a transducer is so deep, or as the end of what is asked for."""
+    words = set(_CLAUSE.split(before)[-1].split())
+    return not _SHOWN & words and bool((_HULL | _ASKS) & words)
+
+
 def reads_from(tokens: tuple[Token, ...], *, transducer_given: bool) -> list[str]:
     """Return what the text says that the sounder measures from; more than one where it says more than one."""
     words = [token.word for token in tokens if token.word not in _ARTICLES and token.word not in _SMALL]
-    line = f" {' '.join(words)} ".replace(" from it ", " from ")  # `from its transducer`
-    line = line.replace(" from there ", " from transducer ") if " transducer " in line else line
+    line = f" {' '.join(words)} "
+    line = _FROM_ITS.sub(" from ", line)  # `from its transducer`
+    if any(f" {name} " in line for name in ("transducer", *_SENSORS)):
+        line = _FROM_THERE.sub(r" \1 from transducer ", line).replace(" from there ", " from transducer ")
     doubt = _EITHER.search(line)
     if doubt is not None:
         return [_ZEROS[doubt[1]], _ZEROS[doubt[2]]]
@@ -86,7 +102,7 @@ def reads_from(tokens: tuple[Token, ...], *, transducer_given: bool) -> list[str
             at = line.find(f" {phrase} ")
             if at < 0 or _NOT & set(line[:at].split()[-2:]):
                 continue
-            if word == "surface" and phrase in ("below surface", "below waterline", "at waterline") and transducer_given:
+            if word == "surface" and ((phrase in _OF_AN_OFFSET and transducer_given) or _other_than_zero(line[:at])):
                 continue
             found.append(word)
             break
