@@ -163,28 +163,35 @@ _SAID = frozenset("a the at that i said about as of my what told you mentioned g
 
 
 def denied(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
-    """Leave out quantities that are said not to be: `not 7:1 tonight`, `never mind 8:1`, `I don't mean the 4:1`."""
-    kept: list[Token] = []
+    """Leave out quantities that are said not to be: `not 7:1 tonight`, `never mind 8:1`; what is to be forgotten with what it is said to be."""
+    out: set[int] = set()
     for at, token in enumerate(tokens):
-        if token.mention is not None and _denied_before(tokens, at):
-            dropped.append(token.mention)
-        else:
-            kept.append(token)
-    return kept
+        begin = _denial(tokens, at) if token.mention is not None else -1
+        if token.mention is None or begin < 0:
+            continue
+        dropped.append(token.mention)
+        out.add(at)
+        if tokens[begin].word in _FORGET and (begin == 0 or tokens[begin - 1].word in _SIGNS):
+            end = next((place for place in range(at, len(tokens)) if tokens[place].word in _SIGNS), len(tokens))
+            out.update(place for place in range(begin, end) if tokens[place].mention is None)
+    return [token for at, token in enumerate(tokens) if at not in out]
 
 
-def _denied_before(tokens: list[Token], at: int) -> bool:
-    """Say whether the words before a quantity deny it, articles and `that I said` passed over."""
+_FORGET = frozenset(("forget", "ignore", "disregard"))
+
+
+def _denial(tokens: list[Token], at: int) -> int:
+    """Return where the words begin that deny a quantity, articles and `that I said` passed over; -1 where none do."""
     place = at - 1
     while place >= 0 and tokens[place].word in _SAID and at - place <= 5:
         place -= 1
     if place < 0:
-        return False
+        return -1
     pair = (tokens[place - 1].word if place else "", tokens[place].word)
     passed = frozenset(token.word for token in tokens[place + 1 : at])
     if pair in _DENIES_TOO or (tokens[place].word == "instead" and "of" in passed):
-        return True
-    return tokens[place].word in _DENIES and not (passed & {"of", "by", "what"})
+        return place
+    return place if tokens[place].word in _DENIES and not (passed & {"of", "by", "what"}) else -1
 
 
 _K = r"<[a-z]+>"

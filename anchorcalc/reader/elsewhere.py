@@ -8,6 +8,7 @@ from anchorcalc.reader.words import STOPS
 
 _K = r"<[a-z_]+>"
 _PARTS = frozenset(",():–")
+_SUBJECTS = frozenset("i we it she he they iam weare there".split())
 _AND_THEN = frozenset("but though although while whereas because".split())
 _NOT = r"(?:not|dont|doesnt|didnt|wont|shant|cant|never|isnt|arent|wouldnt|neednt|do not|does not|will not|shall not|cannot)"
 _LIE = r"(?:anchor|anchoring|go|going|goes|lie|lying|stop|stopping|stay|staying|venture|venturing|be|be going|drop|dropping|use|using)"
@@ -24,7 +25,7 @@ _NOT_GOING = re.compile(
 _NOT_IN = re.compile(
     rf" (?:not|no longer|wont be|skipping|avoiding|missing out|leaving out) {_LIE}? ?(?:in|at|into|over|on|off)? ?(?:the|that|this|a|our) {_K}"
 )
-_A_MISS = re.compile(rf" {_K}(?: [a-z]+){{1,3}} (?:a miss|be|alone) (?=[.,;!?] |$)")
+_A_MISS = re.compile(rf" {_K}(?: [a-z]+){{1,3}} (?:a miss|alone) (?=[.,;!?] |$)")
 _IF_ONLY = re.compile(
     r" (?:if (?:i|we|she|they) (?:had|let|was|were)|had (?:i|we|she)) (?P<what>[^.;?!]*?)"
     r" (?:would|could|might|wouldve|shed|wed|id|itd|hed|theyd|we|i|it|she) (?:[a-z]+ )?have [^.;?!]*"
@@ -51,14 +52,20 @@ _WAS_GONE = re.compile(
     rf" (?:(?:is |are |was |were |has |got |been |all |just )*{_GONE}|{_AWAY}) "
 )
 _STAYS = re.compile(
-    r" (?:spare|second|third|other|another|kedge)(?: [a-z]+){0,2},?(?P<what>(?: [a-z]+)* <mass>),? (?:stays|remains|lives|sleeps|sits|is|lies) "
+    r" (?:spare|second|third|other|another|kedge)(?: [a-z]+){0,2}(?: ,)?(?P<what>(?: [a-z]+)* <mass>)(?: ,)?"
+    r" (?:stays|remains|lives|sleeps|sits|is|lies) "
 )
 _IS = r"(?:is|are|weighs|was|has|measures|draws|holds)"
 _OTHER_THING = re.compile(
-    rf" (?:(?:the|our|my|her|a) )?(?:tender|jolly boat|inflatable|spare (?:anchor|one|hook|rode|warp|rope|line|coil)|(?:mooring|second|other) one)"
+    r" (?:(?:the|our|my|her|a) )?(?:tender|jolly boat|inflatable|spare (?:anchor|one|hook|rode|warp|rope|line|coil)"
+    r"|(?:mooring|second|other) (?:one|<number>))"
     rf" (?:{_IS} (?:only |just |about |a |an |at |of )*)(?P<what>{_K}(?: <number>)?)"
     rf"| (?:the|our|my) spare (?:{_IS} )?(?:only |just |about |a )*(?P<mass><mass>)"
 )
+_OLD = re.compile(
+    r" (?:old|previous|former|last) (?!night|week|year|month|time|of)[a-z]+ (?:was|were|had|used|measured|weighed)(?P<what> [^.;?!]*?<[^.;?!]*)"
+)
+_ONLY_WITH = re.compile(rf" (?P<what>{_K}) only (?:with|if) ")
 _NOT_HERE = r"(?:next|other|last|previous|neighbouring|outer|former|nearby|old|usual|first)"
 _SPOT = (
     r"(?:bay|cove|berth|harbour|haven|anchorage|spot|place|inlet|fjord|sound|hole|island|isle|lake|marina|port|stop|creek|arm|basin|bight|loch|pool)"
@@ -77,7 +84,7 @@ def elsewhere(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
     words = [token.word for token in tokens]
     line = f" {' '.join(words)} "
     out: set[int] = set()
-    for pattern in (_NOT_IN, _A_MISS, _IF_ONLY, _CAME_TO_NOTHING, _WAS_GONE, _STAYS, _OTHER_THING, _BRACKETED):
+    for pattern in (_NOT_IN, _A_MISS, _IF_ONLY, _CAME_TO_NOTHING, _WAS_GONE, _STAYS, _OTHER_THING, _OLD, _ONLY_WITH, _BRACKETED):
         for found in pattern.finditer(line):
             name = next((one for one in pattern.groupindex if found[one] is not None), 0)
             out.update(_places(line, *found.span(name)))
@@ -95,9 +102,10 @@ def clauses(words: list[str]) -> list[tuple[int, int]]:
     """Return where the parts of a text begin and end: at its signs, and at words that set one part against another."""
     found, begin = [], 0
     for at, word in enumerate(words):
-        if word in STOPS or word in _PARTS or word in _AND_THEN:
+        new = word in _AND_THEN or (word == "and" and words[at + 1 : at + 2] and words[at + 1] in _SUBJECTS)
+        if new or word in STOPS or word in _PARTS:
             found.append((begin, at))
-            begin = at if word in _AND_THEN else at + 1
+            begin = at if new else at + 1
     return [one for one in (*found, (begin, len(words))) if one[0] < one[1]]
 
 
@@ -114,13 +122,10 @@ def _of_a_place(tokens: list[Token], begin: int, end: int) -> bool:
     words = [token.word for token in tokens[begin:end]]
     if words[0] in ("last", "yesterday", "yesterdays") and "was" in words[:5]:
         return True
-    return (
-        len(words) > 2
-        and words[1] in ("was", "were")
-        and words[0] not in _PRONOUNS
-        and tokens[begin].mention is None
-        and tokens[begin].end - tokens[begin].start > len(words[0]) + 1
-    )
+    name = begin + 1 if words[0] in ("at", "in", "off") and len(words) > 1 else begin
+    if tokens[name].mention is not None or words[name - begin] in _PRONOUNS or tokens[name].end - tokens[name].start <= len(tokens[name].word) + 1:
+        return False  # a name that has something bears an apostrophe, which its token does not
+    return any(word in ("was", "were") for word in (words[1:2] if name == begin else words[2:6]))
 
 
 _PRONOUNS = frozenset("it that there what he she this these those here where who how".split())
@@ -128,6 +133,7 @@ _PRONOUNS = frozenset("it that there what he she this these those here where who
 
 def _places(line: str, start: int, end: int) -> range:
     """Return the tokens of a stretch of a line."""
+    end -= line[end - 1] == " "
     return range(line.count(" ", 0, start + 1) - 1, line.count(" ", 0, end))
 
 

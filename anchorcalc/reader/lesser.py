@@ -3,6 +3,7 @@
 Where two fight for one term the plain one counts; where the text says that nobody knows, such a figure is not taken for it.
 """
 
+import itertools
 import re
 from functools import lru_cache
 
@@ -14,19 +15,22 @@ from anchorcalc.reader.words import STOPS
 
 _DAY = r"(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)"
 _EARLIER = (
-    r"(?:ago|earlier|yesterday|yest|previously|formerly|once|originally|midday|at noon|at (?:breakfast|lunch|dinner|dawn|sunrise|supper|tea)|before (?:lunch|supper|breakfast)"
-    r"|this (?:morning|afternoon)|last (?:night|week|year|time|month|summer|winter|spring|autumn|season|trip|berth|owner|skipper)"
+    r"(?:ago|earlier|yesterday|yest|previously|formerly|once|originally|midday|at noon|before (?:lunch|supper|breakfast)"
+    r"|at (?:breakfast|lunch|dinner|dawn|sunrise|supper|tea)|this (?:morning|afternoon)"
+    r"|last (?:night|week|year|time|month|summer|winter|spring|autumn|season|trip|berth|owner|skipper)"
     rf"|(?:for|on|since|until) {_DAY}|in (?:the )?(?:spring|winter|autumn)|old|previous|former|back then|in those days)"
 )
 _USUAL = r"(?:normally|usually|as a rule|mostly|generally|ordinarily|as usual|on average)"
-_SELLERS = r"(?:shop|dealer|seller|chandler|chandlery|catalogue|brochure|budget|store|boatyard)"
-_NOT_OURS = r"(?:(?:the|our|my|a|his) (?:spare|other|second|third|mooring)|mooring one|another (?:boat|one|anchor))"
+_SELLERS = r"(?:shop|dealer|seller|chandler|chandlery|catalogue|store|yard|makers?) (?:only |just |also )?(?:sells|stocks|offers|quotes|wants|lists|keeps|model)"
+_GEAR = r"(?:one|anchor|boat|hook|rode|chain|warp|line|rope|coil|set|kedge|cable|bower)"
+_NOT_OURS = rf"(?:(?:spare|other|second|third|mooring|another) {_GEAR})"
+_LULL = r"(?:a lull|a surge|just now was|ahead (?:she|it|shed|itd)|flat out|full ahead|s figure)"
 _OFF = (
     r"(?:(?:over|across|round|around|beyond) the (?:sound|bay|fjord|water|way|point|headland|corner|channel)|on the other side"
     r"|(?:farther|further) (?:in|out|up|down|along|north|south|east|west)|up the coast|down the coast|out at sea)"
 )
-_MARKED = re.compile(rf" (?:{_EARLIER}|{_USUAL}|{_SELLERS}|{_NOT_OURS}|{_OFF}) ")
-_WAS = re.compile(r" (?:was|were|had|dragged|drew|lay|blew|used|held|sufficed|did) ")
+_MARKED = re.compile(rf" (?:{_EARLIER}|{_USUAL}|{_SELLERS}|{_NOT_OURS}|{_OFF}|{_LULL}) ")
+_WAS = re.compile(r"(?<! or) (?:was|were|had|dragged|drew|lay|blew|used|held) (?:(?!and|but|reads|shows|says|is)[a-z]+ ){0,4}<")
 _WE_WERE = re.compile(r" (?:we|i|it|there|she|that|which|low|high|water|tide|lw|hw) (?:was|were|had|lay|held) ")
 _TODAY = re.compile(r" (?:now|tonight|today|here) ")
 _JUST_NOW = re.compile(r" (?:just now|at the moment|at present|right now|so far|lull|by day) ")
@@ -34,7 +38,8 @@ _TO_COME = re.compile(
     r" (?:will be|will|expected|expect|expecting|forecast|forecasts|coming|to come|tonight|gusts|gusting|later|overnight|by night|worst) "
 )
 _ONLY_PART = re.compile(
-    r" (?P<what><(?P<kind>[a-z]+)>)(?: [a-z]+){0,3} ?,? (?:yet|but|though|of which) only <(?P=kind)> (?:of it|of that|of those|gets|is used|is in use|in use|usable)"
+    r" (?P<what><(?P<kind>[a-z]+)>)(?: [a-z]+){0,3} ?,? (?:yet|but|though|of which) only <(?P=kind)>"
+    r" (?:of it|of that|of those|gets|is used|is in use|in use|usable)"
 )
 
 
@@ -62,8 +67,23 @@ def _for_the_moment(tokens: tuple[Token, ...], words: list[str], parts: list[tup
     return {token.start for begin, end in now for token in tokens[begin:end] if token.word in ("<speed>", "<force>")}
 
 
+_ANCHORS = frozenset("one anchor hook plough claw scoop fisherman kedge bower <number>".split())
+
+
+def of_an_anchor(tokens: tuple[Token, ...]) -> frozenset[int]:
+    """Return the masses that are an anchor's by the word right behind them: no pull of anything."""
+    return frozenset(
+        token.start
+        for token, behind in itertools.pairwise(tokens)
+        if token.word == "<mass>" and behind.word in _ANCHORS and token.mention is not None
+    )
+
+
 _NOBODY = r"(?:nobody|no one|noone|none of us|no man|no soul)"
-_LEARNT = r"(?:counted|measured|weighed|learned|learnt|known|knew|sounded|checked|noted|looked|found|asked|taped|timed|written|count|measure|weigh|note|check|sound|look|ask)"
+_LEARNT = (
+    r"(?:counted|measured|weighed|learned|learnt|known|knew|sounded|checked|noted|looked|found|asked|taped|timed|written|count"
+    r"|measure|weigh|note|check|sound|look|ask)"
+)
 _UNKNOWN = re.compile(
     r" (?:i|we|she|he|they)(?: (?:really|simply|just|honestly|still))? (?:dont|do not|cant|cannot|couldnt|could not)"
     r" (?:yet |really |quite )?(?:know|tell|say|see|recall|remember|judge|read|make out|guess)"
@@ -111,4 +131,4 @@ def _ours_then(tokens: tuple[Token, ...]) -> frozenset[int]:
     return frozenset(found)
 
 
-__all__ = ["lesser", "unknown"]
+__all__ = ["lesser", "of_an_anchor", "unknown"]

@@ -9,7 +9,7 @@ from anchorcalc.declare import Question
 from anchorcalc.reader.between import ALL_TERMS, BETWEEN
 from anchorcalc.reader.by_form import gusts, products, ratios
 from anchorcalc.reader.fits import as_given, clock_said, with_unit
-from anchorcalc.reader.lesser import lesser
+from anchorcalc.reader.lesser import lesser, of_an_anchor
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.neighbour import Theirs, others_quantities, speaks_of_us
 from anchorcalc.reader.role import Role
@@ -111,6 +111,7 @@ def take_quantities(reading: Reading, *, without: set[int]) -> None:
         found = _of_neighbour(found, theirs.likely)
     elif theirs.likely:
         found, reading.theirs = _our_own(found, theirs, sentence.tokens)
+    reading.told |= of_an_anchor(sentence.tokens) if "anchor_mass" not in takes else frozenset()
     for role in _plain(reading, found, lesser(sentence.tokens)):
         _take(reading, role, takes, parts)
 
@@ -118,7 +119,7 @@ def take_quantities(reading: Reading, *, without: set[int]) -> None:
 def _plain(reading: Reading, found: list[Role], less: frozenset[int]) -> list[Role]:
     """Of two values for one term, one of them told of another time or place or of other gear, the plain one counts."""
     plain = {role.term for role in found if role.term is not None and role.mention.start not in less}
-    giving_way = {role.mention.start for role in found if role.mention.start in less and role.term in plain}
+    giving_way = {role.mention.start for role in found if role.mention.start in less and (role.term is None or role.term in plain)}
     reading.told |= giving_way
     return [role._replace(term=None, score=0.0) if role.mention.start in giving_way else role for role in found]
 

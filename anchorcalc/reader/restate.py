@@ -123,7 +123,9 @@ def _closes(words: list[str], at: int, state: str) -> bool:
 
 
 # `so there's 65 m left`, `but I only have 45 m aboard`
-_COMES_BACK = re.compile(r"(?:so|but|which leaves|leaving|leaves|though)(?: (?:there|i|we|it|that|here|iam|weare|only|still|just|got|have|has|leaves|is|are|us|me|with))* <")
+_COMES_BACK = re.compile(
+    r"(?:so|but|which leaves|leaving|leaves|though)(?: (?:there|i|we|it|that|here|iam|weare|only|still|just|got|have|has|leaves|is|are|us|me))* <"
+)
 _MINE = frozenset(("mine", "ours"))
 _NEAR = frozenset("to of beside from near behind off by at".split())
 

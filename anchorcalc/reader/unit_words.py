@@ -180,7 +180,7 @@ def _by_first_word() -> Spelled:
 
 
 _FIRST = re.compile(r"[a-zµ]+(?:/[a-z]+)?(?:[²³]|[23](?!\d))?|°[cf](?![a-z])|°|'|\"|#")
-_AT = re.compile(r"(?:[ \xa0\t\n]{1,2}|-)?([a-zµ]+(?:/[a-z]+)?(?:[²³]|[23](?!\d))?|°[cf](?![a-z])|°|''|'|\"|#(?!\d))")
+_AT = re.compile(r"(?:[ \xa0\t\n]{1,2}|-)?([a-zµ]+(?:/[a-z]+)?(?:[²³]|[23](?!\d))?|°[cf](?![a-z])|°|''|'(?!s\b)|\"|#(?!\d))")
 _CASED = {"n": "N", "w": "W", "ps": "PS", "k": "K", "mn": "MN"}
 BY_WORD = _by_first_word()
 INCH = EXACT["in"][0]
@@ -196,7 +196,7 @@ def unit_at(*, cased: str, low: str, at: int) -> tuple[Unit, int, str] | None:
     if word == "''":
         return INCH, found.end(), word
     held = BY_WORD.get(word)
-    if held is None and "/" in word:  # `6m/bow 1.2`
+    if held is None and _ANOTHER_FACT.search(word):  # `6m/bow 1.2`, not `50 N/m`
         held = BY_WORD.get(word := word[: word.index("/")])
     if held is None:
         return None
@@ -219,6 +219,9 @@ def _goes_on(*, low: str, end: int, spelling: str) -> bool:
 
 
 _BEFORE_A_DIGIT = frozenset(["ft", "lb", "lbs", "h", "hr", "m", "kg", "st"])
+
+
+_ANOTHER_FACT = re.compile(r"/[a-z]{3,}\Z")
 
 
 def other_at(*, low: str, at: int) -> tuple[str, int] | None:
