@@ -10,6 +10,7 @@ from anchorcalc.errors import Fault
 from anchorcalc.reader.fits import as_given, with_unit
 from anchorcalc.reader.guess import loose
 from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.plausible import plausible
 from anchorcalc.reader.reading import Reading
 from anchorcalc.reader.units_taken import CHOICES, kind_of
 from anchorcalc.units.kinds import Amount
@@ -52,11 +53,13 @@ def _in_units(reading: Reading) -> Iterator[Choice]:
 
 def doubtful(reading: Reading, *, boat: Mapping[str, Any] | None) -> Iterator[Choice]:
     """Yield the readings of a quantity that no word claims: as what it could be, or as nothing."""
-    for mention, options in loose(reading, known=boat or ())[:1]:
-        values = [(name, value) for name in options for value in _values(name, mention)]
-        for name, value in values[:_CHOICES_AT_MOST]:
-            yield choice(reading, {name: value})
-        yield choice(reading, {})
+    for mention, options in loose(reading, known=boat or ()):
+        told = {name: {other: one for other, one in reading.asked.items() if other != name} for name in options}
+        values = [(name, value) for name in options for value in _values(name, mention) if plausible(name, value, told[name])]
+        if values:
+            yield from (choice(reading, {name: value}) for name, value in values[:_CHOICES_AT_MOST])
+            yield choice(reading, {})
+            return
 
 
 def _values(name: str, mention: Mention) -> list[Amount]:

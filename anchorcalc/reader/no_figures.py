@@ -56,7 +56,8 @@ ROWS: tuple[Row, ...] = (
     _row(
         "hdg heading steering steered cog head heads bears bearing",
         "number",
-        before=r"\b(?:hdg|heading|steering|steered|cog|bears|bearing|(?:we|i|she|ship'?s) heads?)[:=]? ",
+        before=r"\b(?:hdg|heading|steering|steered|cog|bears|bearing|(?:we|i|she|ship'?s) heads?)[:=]?"
+        r"(?: (?:oh|o|zero|one|two|three|four|five|six|seven|eight|nine)){0,2} ",
         high=360.0,
     ),
     _row("glass barometer baro pressure", "number", before=rf"\b(?:glass|barometer|baro|pressure)\b{_GAP}", low=850.0, high=1100.0),
@@ -108,6 +109,18 @@ ROWS: tuple[Row, ...] = (
         r"|bought(?: [a-z]+){0,4} for"
         rf"|sells? (?:it |them |one )?(?:for|at)|fee|deposit|bill)\b(?! out){_GAP}",
         low=15.0,
+    ),
+    _row(
+        "cost costs paid charged charges price",
+        "mass",
+        before=r"\b(?:costs?|paid|charge[sd]?|price (?:is|was|of))(?: (?:us|me|him|her|you|about|only|over|nearly|just|all of))* ",
+    ),
+    _row("sale shop sales offer discount", "number", behind=r" (?:in the sales?|at the shop|in the shop|on offer)\b", low=15.0),
+    _row(
+        "beer food water supper dinner room provisions grub diesel stores",
+        "number",
+        before=r"\b(?:beer|food|supper|dinner|room|provisions|grub|stores) for ",
+        high=20.0,
     ),
     _row("rev revs tacho tachometer rpm counter", "number", before=rf"\b(?:rev counter|tacho(?:meter)?|revs|rpm|revving)\b{_GAP}", low=500.0),
     _row(  # how warm it is

@@ -147,6 +147,9 @@ def _of_ours(tokens: list[Token]) -> list[Token]:
             first, last = whole
             found += [last, last._replace(word="aboard", mention=None), last._replace(word=",", mention=None), first]
             at += 4
+        elif _of_all(tokens, at):
+            found += [token, token._replace(word="aboard", mention=None), token._replace(word=",", mention=None)]
+            at += 1
         elif (part := _part_of_them(tokens, at, unit)) is not None:
             found += [part, tokens[at + 1]]
             at += 3
@@ -173,6 +176,12 @@ def _whole(tokens: list[Token], at: int) -> tuple[Token, Token] | None:
         for token, mention in ((tokens[at], first), (tokens[at + 3], last))
     )
     return one, two
+
+
+def _of_all(tokens: list[Token], at: int) -> bool:
+    """Say whether a length is the whole of which another is out: `of my 80 m I've 48 m over the bow`."""
+    begins = at >= 2 and tokens[at - 1].word in _OUR and tokens[at - 2].word == "of" and (at == 2 or tokens[at - 3].word in (*_PARTS, "out"))
+    return begins and tokens[at].word == "<length>" and "<length>" in [token.word for token in tokens[at + 1 : at + 5]]
 
 
 def _part_of_them(tokens: list[Token], at: int, unit: str) -> Token | None:
