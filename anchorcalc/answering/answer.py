@@ -1,6 +1,6 @@
 """The answer to a question: gate, solve, words. One path for every door."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from types import SimpleNamespace
 from typing import Any
 
@@ -61,16 +61,16 @@ def answer(
     values, exact = _at_headline(question, builder, everywhere, found) if builder.corners else (everywhere, builder.exact)
     said = {name: _text_at(name, one, values) if one.is_range else one.text for name, one in taken.items()}
     told = {**said, **_rounded(admitted, values)} if admitted.derived else said
-    shown = SimpleNamespace(**told, **_beside(plan, said, builder.shown))
-    worked = SimpleNamespace(**_alike(said, admitted, values), **_beside(plan, said, exact))
-    warnings = _warnings(question, everywhere)
+    shown = SimpleNamespace(**told, **(_beside(said, builder.shown) if plan.namesakes else builder.shown))
+    worked = SimpleNamespace(**_alike(said, admitted, values), **(_beside(said, exact) if plan.namesakes else exact))
+    warnings = _warnings(plan, question, everywhere)
     return plan.answer(
         status="answered",
         question=question.name,
         headline=question.headline(shown, {**values, **builder.worst} if builder.worst else values),
         results=results,
         read=plan.read(**_read(question, admitted, values)),
-        working=(*_working(question, admitted, worked, values, notes), *_elsewhere(builder, exact)),
+        working=tuple(_working(question, admitted, worked, values, notes, _elsewhere(builder, exact) if builder.corners else ())),
         cautions=(*cautions, *(_not_aboard(question, boat, found) if boat else ()), *warnings),
         sources=question.sources,
         version=VERSION,
@@ -94,9 +94,9 @@ def _at_headline(
     return at_corner(everywhere, corners=builder.corners, corner=corner), there.exact
 
 
-def _beside(plan: Plan, said: Mapping[str, str], results: dict[str, str]) -> dict[str, str]:
+def _beside(said: Mapping[str, str], results: dict[str, str]) -> dict[str, str]:
     """Return the texts of results; one with an input's name is called `<name>_answer`."""
-    return {(f"{name}_answer" if name in said else name): text for name, text in results.items()} if plan.namesakes else results
+    return {(f"{name}_answer" if name in said else name): text for name, text in results.items()}
 
 
 def _alike(said: dict[str, str], admitted: Admitted, values: Mapping[str, Any]) -> dict[str, str]:
@@ -118,7 +118,7 @@ def _alike(said: dict[str, str], admitted: Admitted, values: Mapping[str, Any]) 
 
 def _elsewhere(builder: Builder, exact: Mapping[str, str]) -> Iterator[str]:
     """Say which results are worst at other ends of the ranges than those that the working shows."""
-    for name in builder.worst if builder.corners else ():
+    for name in builder.worst:
         if name in builder.exact and builder.exact[name] != exact.get(name):
             yield f"{name} at its own worse ends: {builder.exact[name]}"
 
@@ -139,7 +139,9 @@ def _rounded(admitted: Admitted, values: Mapping[str, Any]) -> dict[str, str]:
     return texts
 
 
-def _working(question: Question, admitted: Admitted, shown: SimpleNamespace, values: Mapping[str, Any], notes: tuple[str, ...]) -> list[str]:
+def _working(
+    question: Question, admitted: Admitted, shown: SimpleNamespace, values: Mapping[str, Any], notes: tuple[str, ...], elsewhere: Iterable[str]
+) -> list[str]:
     lines = [*notes, *admitted.notes]
     for derivation in admitted.derived:
         if derivation.assumed:
@@ -149,16 +151,16 @@ def _working(question: Question, admitted: Admitted, shown: SimpleNamespace, val
     lines.extend(question.working(shown, values))
     for name in admitted.ranges:
         lines.append(f"{name} was given as {admitted.taken[name].text}: the end that is worse for each result counts")
+    lines.extend(elsewhere)
     return lines
 
 
-def _warnings(question: Question, values: Mapping[str, Any]) -> list[Caution]:
-    said: dict[str, Caution] = {}
-    for rule in question.cautions:
-        caution = rule.caution
-        if rule.condition is None or (caution.code not in said and somewhere(rule.holds(values))):
-            said[caution.code] = caution
-    return list(said.values())
+def _warnings(plan: Plan, question: Question, values: Mapping[str, Any]) -> tuple[Caution, ...]:
+    holding = [rule for rule in plan.at_times if somewhere(rule.holds(values))]
+    if not holding:
+        return plan.always
+    said = [rule.caution for rule in question.cautions if rule.condition is None or rule in holding]
+    return tuple({caution.code: caution for caution in said}.values())
 
 
 def _not_aboard(question: Question, boat: Mapping[str, Any], found: Mapping[str, Any]) -> Iterator[Caution]:
@@ -178,16 +180,21 @@ def _not_aboard(question: Question, boat: Mapping[str, Any], found: Mapping[str,
 
 def _read(question: Question, admitted: Admitted, values: Mapping[str, Any]) -> dict[str, Read]:
     """Return what was read of the question's own inputs; of a range, the end that counts."""
-    origins, read = admitted.origins, {}
+    inputs, origins = question.inputs, admitted.origins
+    read: dict[str, Read] = {}
     for name, one in admitted.taken.items():
-        if name in question.inputs:
+        if name not in inputs:
+            continue
+        if one.value is not None:  # mostly
+            read[name] = ReadQuantity(value=one.value, unit=one.unit, si=one.low, shown=one.text, origin=origins[name])
+        else:
             read[name] = read_of(name=name, taken=one, origin=origins[name], value=values.get(name) if one.is_range else None)
     return read
 
 
 def read_of(*, name: str, taken: Taken, origin: Origin, value: Any = None) -> Read:
     """Return a taken value as it stands in `read`; `value` is the end of a range that counts."""
-    if taken.value is not None:  # mostly
+    if taken.value is not None:
         return ReadQuantity(value=taken.value, unit=taken.unit, si=taken.low, shown=taken.text, origin=origin)
     kind = TERMS[name].kind
     if kind.name == kinds.WORD.name:

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator, Mapping
 from functools import lru_cache
-from typing import Any
+from typing import Any, NamedTuple
 
 import msgspec
 import numpy as np
@@ -49,6 +49,12 @@ def fill(question: Question, admitted: Admitted, refused: set[str]) -> None:
     """Fill in what others give, then what is usual."""
     if question.clocks:
         _settle_tide_times(admitted)
+    beside = None if refused else _beside(question, tuple(admitted.values), admitted.system)
+    if beside is not None:
+        admitted.values.update(beside.values)
+        admitted.taken.update(beside.taken)
+        admitted.origins.update(beside.origins)
+        return
     for derivation in question.derives:
         _derive(derivation, question, admitted, refused)
     values, origins = admitted.values, admitted.origins
@@ -57,6 +63,24 @@ def fill(question: Question, admitted: Admitted, refused: set[str]) -> None:
             _assume(term, admitted)
     for name, flag in question.assumable:
         values[flag] = origins.get(name) == "assumed"
+
+
+class Beside(NamedTuple):
+    """What is usual beside the inputs that were given, and whether each stands on what was assumed."""
+
+    values: dict[str, Any]
+    taken: dict[str, Taken]
+    origins: dict[str, Origin]
+
+
+@lru_cache(maxsize=512)
+def _beside(question: Question, names: tuple[str, ...], system: str) -> Beside | None:
+    """Return what is usual beside inputs of these names, the same whatever they say; None where they may give others."""
+    if any(set(one.needs) <= set(names) for one in question.derives):
+        return None
+    taken = {name: usual(term, system) for name, term in plan_of(question).usual if name not in names}
+    values = {name: one.low for name, one in taken.items()} | {flag: name in taken for name, flag in question.assumable}
+    return Beside(values, taken, dict.fromkeys(taken, "assumed"))
 
 
 def shortfalls(question: Question, admitted: Admitted, refused: set[str]) -> Iterator[tuple[Any, Fault]]:

@@ -7,7 +7,7 @@ from typing import Any
 import numpy as np
 
 from anchorcalc.answering.filling import RANK, Admitted, fill, shortfalls
-from anchorcalc.answering.plan import plan_of
+from anchorcalc.answering.plan import Plan, plan_of
 from anchorcalc.answering.taking import Taken, take
 from anchorcalc.declare import Question
 from anchorcalc.errors import Fault, InputError, fault
@@ -35,20 +35,23 @@ def admit(
     InputError
         With one fault for every input that will not do.
     """
+    plan = plan_of(question)
     faults: list[Fault] = []
-    admitted = _taken(question, (("asked", asked), ("before", before or {}), ("boat", boat or {})), faults)
+    below: list[tuple[Origin, Mapping[str, Any]]] = [("before", before)] if before else []
+    if boat:
+        below.append(("boat", boat))
+    admitted = _taken(plan, asked, below, faults)
     if boat or not question.inputs.keys() >= asked.keys():
         faults.extend(_unknown(question, asked, boat))
-    if not plan_of(question).alternatives.isdisjoint(admitted.taken):
+    if not plan.alternatives.isdisjoint(admitted.taken):
         faults.extend(alternatives(question, admitted.taken, admitted.origins))
     said = units if units is not None or not boat else boat.get("units")
     admitted.system = settled_system(admitted.taken, admitted.origins, said, faults)
     _place(question, admitted, faults)
     refused = {one.input for one in faults} if faults else set()
     fill(question, admitted, refused)
-    for condition, one in shortfalls(question, admitted, refused):
-        if somewhere(condition):
-            faults.append(one)
+    if plan.enough is None or not admitted.values.keys() >= plan.enough:
+        faults.extend(one for condition, one in shortfalls(question, admitted, refused) if somewhere(condition))
     if not faults and (question.refuses or question.clocks):
         faults.extend(one for _, one in contradictions(question, admitted))
     if faults:
@@ -56,21 +59,21 @@ def admit(
     return admitted
 
 
-def _taken(question: Question, layers: Sequence[tuple[Origin, Mapping[str, Any]]], faults: list[Fault]) -> Admitted:
-    """Take each input from the first layer that has it."""
+def _taken(plan: Plan, asked: Mapping[str, Any], below: Sequence[tuple[Origin, Mapping[str, Any]]], faults: list[Fault]) -> Admitted:
+    """Take each input from what was asked, or from the first layer below that has it."""
     taken: dict[str, Taken] = {}
     origins: dict[str, Origin] = {}
-    layers = [one for one in layers if one[1]]
-    for name, term in plan_of(question).terms:
-        for origin, layer in layers:
-            raw = layer.get(name)
-            if raw is not None:
-                found = take(term=term, raw=raw)
-                if isinstance(found, Taken):
-                    taken[name], origins[name] = found, origin
-                else:
-                    faults.append(found)
-                break
+    for name, term in plan.terms:
+        origin: Origin = "asked"
+        raw = asked.get(name)
+        if raw is None and below:
+            origin, raw = next(((origin, layer[name]) for origin, layer in below if layer.get(name) is not None), (origin, None))
+        if raw is not None:
+            found = take(term=term, raw=raw)
+            if isinstance(found, Taken):
+                taken[name], origins[name] = found, origin
+            else:
+                faults.append(found)
     return Admitted(values={}, taken=taken, origins=origins, system="metric", notes=[], derived=[])
 
 

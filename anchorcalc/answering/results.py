@@ -12,6 +12,8 @@ from anchorcalc.units.kinds import CLOCK, FLAG, LIST, WORD
 from anchorcalc.units.quantity import ClockTime, Quantity
 from anchorcalc.units.shown import style
 
+_NO_NUMBER = frozenset({CLOCK, FLAG, LIST, WORD})
+
 
 def _follows(field: Field) -> bool:
     return bool(field.side.follows)
@@ -67,9 +69,18 @@ class Builder:
     def results(self, fields: tuple[Field, ...], found: Mapping[str, Any]) -> dict[str, Any]:
         """Return the values of the fields, absent ones left out."""
         made: dict[str, Any] = {}
+        plain = not self.corners
         for field in in_order(fields) if self.corners else fields:
             value = found.get(field.name)
             if value is None:
+                continue
+            if plain and field.kind not in _NO_NUMBER and not field.many:  # mostly
+                number = float(value)
+                if not isnan(number):
+                    how = style(field.kind, self.system, field.side.way)
+                    value, shown, exact = how.texts(number)
+                    self.shown[field.name], self.exact[field.name] = shown, exact
+                    made[field.name] = Quantity(value=value, unit=how.symbol, si=number, shown=shown)
                 continue
             if field.many:
                 built = self._many(field, value)

@@ -8,11 +8,12 @@ from functools import lru_cache
 from itertools import pairwise
 from typing import Any
 
+from anchorcalc.answering.plainly import plainly
 from anchorcalc.answering.taken import Taken, bounded, plain_number, text_of
 from anchorcalc.answering.taking_quantities import from_amount, take_quantity
 from anchorcalc.errors import Fault, fault
 from anchorcalc.units import clock, position, written
-from anchorcalc.units.kinds import CLOCK, FIXES, FLAG, LENGTH, LENGTHS, POSITION, UNIT, WORD, spelled_plainly
+from anchorcalc.units.kinds import CLOCK, FIXES, FLAG, LENGTH, LENGTHS, POSITION, UNIT, WORD
 from anchorcalc.units.shown import tidy
 from anchorcalc.vocabulary.term import Term
 
@@ -26,9 +27,10 @@ def take(*, term: Term, raw: Any) -> Taken | Fault:
     return _TAKERS.get(term.kind.name, take_quantity)(term, raw)
 
 
-@lru_cache(maxsize=8192)
+@lru_cache(maxsize=1024)  # what comes again; a larger one would only put more out of the processor's caches
 def _from_text(term: Term, text: str) -> Taken | Fault:
-    return _read_text(term, text)
+    mostly = plainly(term).read(text)
+    return _read_text(term, text) if mostly is None else mostly
 
 
 def _read_text(term: Term, text: str) -> Taken | Fault:
@@ -37,13 +39,6 @@ def _read_text(term: Term, text: str) -> Taken | Fault:
     reader = _TEXT_READERS.get(term.kind.name)
     if reader is not None:
         return reader(term, text)
-    plainly = written.PLAINLY.match(text)  # mostly
-    if plainly:
-        number, spelling = plainly.groups()
-        unit = spelled_plainly(term.kind.name).get(spelling)
-        if unit is not None:
-            si = float(number) * unit.factor
-            return bounded(term=term, low=si, high=si, unit=unit.symbol, given=text)
     found = written.amount.__wrapped__(text, kind=term.kind.name)  # what is taken is kept by itself
     if isinstance(found, written.Unread):
         lengths_would_do = found.code != "unreadable" or term.kind.name == LENGTH.name

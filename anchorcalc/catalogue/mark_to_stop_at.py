@@ -7,12 +7,12 @@ from collections.abc import Iterator
 from typing import Annotated, Any
 
 import msgspec
-import numpy as np
 
 from anchorcalc import cautions, sources
 from anchorcalc.declare import NOT_ON_THE_BOTTOM, Asked, Count, Length, May, Question, Ratio, Shown, Usual, Values, down, up, warn
 from anchorcalc.derive import RODE_OUT
 from anchorcalc.marking import CHAIN_END, MARKS_GROUPS, mark_results, mark_sentence
+from anchorcalc.physics.arrays import not_below_zero
 
 
 class MarkToStopAt(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
@@ -41,7 +41,7 @@ def solve(
     """Count the marks in the length that goes out."""
     height = None if depth is None or bow_height is None or tide_rise is None else depth + bow_height + tide_rise
     found = mark_results(rode_out=rode_out, chain=chain, marks_from=marks_from, mark_interval=mark_interval, marks=marks, height=height)
-    return {**found, "rode_out": rode_out, "line_out": np.maximum(rode_out - chain, 0.0)}
+    return {**found, "rode_out": rode_out, "line_out": not_below_zero(rode_out - chain)}
 
 
 def headline(s: Shown, v: Values) -> str:

@@ -13,7 +13,7 @@ from anchorcalc import cautions, sources
 from anchorcalc.declare import Asked, Count, Length, May, Question, Ratio, Shown, Usual, Values, down, told, up, warn
 from anchorcalc.derive import MARKS_FROM_OF_MARKS, RODE_ABOARD
 from anchorcalc.marking import MARKS_GROUPS, mark_results, mark_sentence
-from anchorcalc.physics.arrays import at_least
+from anchorcalc.physics.arrays import at_least, not_below_zero
 from anchorcalc.physics.geometry import rode_at_scope, scope_of
 
 
@@ -48,9 +48,9 @@ def solve(
     """Rode at the scope wanted, at high water."""
     total_height = depth + bow_height + tide_rise
     rode_out = rode_at_scope(height=total_height, scope=scope)
-    out = {"rode_out": rode_out, "total_height": total_height, "line_out": np.maximum(rode_out - chain, 0.0)}
+    out = {"rode_out": rode_out, "total_height": total_height, "line_out": not_below_zero(rode_out - chain)}
     if rode_aboard is not None:
-        usable = np.maximum(rode_aboard - reserve, 0.0)
+        usable = not_below_zero(rode_aboard - reserve)
         out |= {"enough": at_least(usable, rode_out), "scope_possible": scope_of(rode_out=usable, height=total_height)}
     if marks_from is not None:
         out |= mark_results(rode_out=rode_out, chain=chain, marks_from=marks_from, mark_interval=mark_interval, marks=marks, height=total_height)

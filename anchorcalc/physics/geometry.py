@@ -6,7 +6,7 @@ every circle; a sagging chain only draws the boat closer in.
 
 import numpy as np
 
-from anchorcalc.physics.arrays import Array
+from anchorcalc.physics.arrays import Array, not_below_zero
 
 
 def rode_at_scope(*, height: Array, scope: Array) -> Array:
@@ -240,4 +240,4 @@ def height_at_low_water(*, depth: Array, tide_fall: Array, bow_height: Array) ->
     >>> float(height_at_low_water(depth=5.0, tide_fall=1.5, bow_height=1.2))
     4.7
     """
-    return np.maximum(depth - tide_fall, 0.0) + bow_height
+    return not_below_zero(depth - tide_fall) + bow_height

@@ -97,6 +97,7 @@ class Style:
     def __init__(self, *, kind: Kind, system: str, way: Way) -> None:
         self.kind, self.way, self.whole, self.unit = kind, way, _WHOLE[way], unit_of(kind=kind, system=system)
         self.symbol, self.factor = (self.unit.symbol, self.unit.factor) if self.unit else ("", 1.0)
+        self.named = kind is SIZE
         self.steps = self.unit.steps if self.unit else ((math.inf, _PLAIN_STEPS[kind.name]),)
         pattern = with_unit(number="{}", unit=self.symbol) if self.unit else plain_text(number="{}", kind=kind)
         self.before, self.behind = pattern.split("{}")
@@ -106,13 +107,16 @@ class Style:
         written = f"{si / self.factor:.12g}"
         value = float(written)
         size = abs(value)
-        if self.kind is SIZE or not size < math.inf:
+        if self.named or not size < math.inf:
             shown = rounded_text(value=value, unit=self.unit, kind=self.kind, way=self.way)
             return value, shown, working_text(value=value, unit=self.symbol, kind=self.kind)
         for below, step in self.steps:  # the last is below all
             if size < below:
-                number = number_text(self.whole(value / step) * step)
+                stepped = self.whole(value / step) * step
                 break
+        number = f"{stepped:.12g}"
+        if "e" in number:
+            number = number_text(stepped)
         worked = "0" if size <= 1e-9 else written if len(written) <= 5 else f"{value:.5g}"
         if "e" in worked:
             worked = number_text(float(worked))
