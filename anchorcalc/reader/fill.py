@@ -20,9 +20,10 @@ from anchorcalc.reader.sounder import reads_from
 from anchorcalc.reader.tide import settle_tide
 from anchorcalc.reader.tide_times import settle_tide_times
 from anchorcalc.reader.unit_for_all import said_for_all
-from anchorcalc.reader.units_taken import shared_unit
+from anchorcalc.reader.units_taken import akin_unit, shared_unit
 from anchorcalc.reader.witnesses import disputed
 from anchorcalc.reader.word_slots import corrected, words_said
+from anchorcalc.reader.words import STOPS
 from anchorcalc.units.kinds import UNIT, Amount
 from anchorcalc.units.shown import tidy
 from anchorcalc.vocabulary import TERMS
@@ -170,6 +171,8 @@ def _units(reading: Reading, *, system: str | None, earlier: Mapping[str, Any]) 
             del reading.bare[term]
             continue
         unit = shared_unit(term=TERMS[term], mentions=everything, system=system, earlier=_units_of(term, earlier), for_all=for_all)
+        before = reading.sentence.text[max(0, mention.start - 12) : mention.start]
+        unit = unit or akin_unit(term, told=reading.asked, mentions=everything, before=before)
         if unit is None or term in reading.rivals:
             continue
         del reading.bare[term]
@@ -201,7 +204,7 @@ def _units_of(term: str, earlier: Mapping[str, Any]) -> list[str]:
 def _sounder(reading: Reading, *, boat: Mapping[str, Any], earlier: Mapping[str, Any]) -> None:
     """Take what the sounder measures from, and make its reading the depth where the question wants one."""
     takes = reading.question.inputs
-    if "reads_from" not in takes and "reading" not in reading.parts:
+    if "reads_from" not in takes and "reading" not in reading.parts and not _depth_is_shown(reading):
         return
     given = "transducer_depth" in reading.asked or "transducer_depth" in reading.parts
     said = reads_from(reading.sentence.tokens, transducer_given=given)
@@ -209,6 +212,9 @@ def _sounder(reading: Reading, *, boat: Mapping[str, Any], earlier: Mapping[str,
         for word in said:
             reading.put("reads_from", word)
         return
+    if "reading" not in reading.parts and _OFFSET.keys() & set(said) and (mention := _depth_is_shown(reading)) is not None:
+        reading.parts["reading"] = mention
+        del reading.asked["depth"], reading.sources["depth"]
     shown = reading.parts.pop("reading", None)
     if shown is None or "depth" not in takes:
         return
@@ -216,6 +222,19 @@ def _sounder(reading: Reading, *, boat: Mapping[str, Any], earlier: Mapping[str,
         reading.leave(shown, "reading")
         return
     _depth_of(reading, shown, said, {**boat, **earlier})
+
+
+_SHOWS = frozenset("sounder finder fishfinder echo display depthsounder sonar".split())
+
+
+def _depth_is_shown(reading: Reading) -> Mention | None:
+    """Return what was taken for the depth where its sentence says that a sounder shows it: `sounder, zeroed at the keel, gives 2.9 m`."""
+    if not isinstance(reading.asked.get("depth"), Amount) or "depth" in reading.rivals or "depth" not in reading.sources:
+        return None
+    tokens, start = reading.sentence.tokens, reading.sources["depth"][0]
+    at = next((at for at, token in enumerate(tokens) if token.start == start), 0)
+    first = next((place + 1 for place in range(at - 1, -1, -1) if tokens[place].word in STOPS or tokens[place].mention is not None), 0)
+    return tokens[at].mention if _SHOWS & {token.word for token in tokens[first:at]} else None
 
 
 _OFFSET = {"keel": "draught", "transducer": "transducer_depth"}

@@ -1,11 +1,12 @@
 """The unit of a number that has none: the one that the text's other quantities share, the boat's, or none."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
+from typing import Any
 
 from anchorcalc.reader.fits import is_size
 from anchorcalc.reader.mention import Mention
 from anchorcalc.units import kinds
-from anchorcalc.units.kinds import Amount
+from anchorcalc.units.kinds import UNIT, Amount
 from anchorcalc.vocabulary.term import Term
 
 CHOICES: dict[str, tuple[str, str]] = {
@@ -46,3 +47,32 @@ def shared_unit(
     if not found and kind == "length" and system in _OF_SYSTEM:
         return _OF_SYSTEM[system]
     return None
+
+
+# What is told of one thing is told in one unit, whatever else the text measures: `8 fathoms of chain and thirty of hemp`.
+_AKIN = {
+    "reserve": ("rode_aboard", "line", "chain"),
+    "line": ("chain",),
+    "chain": ("line",),
+    "tide_rise": ("depth",),
+    "tide_fall": ("depth",),
+    "rode_out": ("rode_aboard",),
+    "rode_aboard": ("rode_out",),
+}
+_A_PART = ("of which ", "of that ", "of them ", "of it ")
+
+
+def akin_unit(name: str, *, told: Mapping[str, Any], mentions: Iterable[Mention], before: str) -> str | None:
+    """Return the unit in which the whole was told that a bare number is a part of, or what goes with it.
+
+    Fathoms of water rise by feet, and where the text measures in metres and in feet the tide may be either.
+    """
+    units = {told[other].unit for other in _AKIN.get(name, ()) if isinstance(told.get(other), Amount)} - _SMALL
+    if len(units) != 1:
+        return None
+    unit = str(units.pop())
+    if "depth" in _AKIN[name] and not before.lower().endswith(_A_PART):
+        said = {one.amount.unit for one in mentions if one.kind == "length" and isinstance(one.amount, Amount) and not is_size(one)}
+        if unit == "fathom" or ("m" in said and not said.isdisjoint(("ft", "fathom", "yd"))):
+            return None
+    return unit if unit in UNIT else None
