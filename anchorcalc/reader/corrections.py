@@ -6,6 +6,7 @@ from anchorcalc.reader.fits import with_unit
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.slots import spoken
+from anchorcalc.reader.sought import sought
 from anchorcalc.reader.words import STOPS
 from anchorcalc.units.kinds import UNIT, Amount
 
@@ -204,20 +205,18 @@ _ONCE_SAID = re.compile(  # `I said eighty feet but it is actually ninety-five`,
     r"(?: [a-z]+){0,5} ?[,;:.–-]?(?: but| though| and| however)?(?: [a-z]+){0,3} (?:actuall?y|really|in fact|turns out|turned out|in truth)"
     r"(?: [a-z]+){0,3} <(?:(?P=kind)|number)> "
 )
-
-
-_TOLD_WRONGLY = frozenset(  # without one of these neither can be there
-    "wrong date outdated misprint mistake error right incorrect typo obsolete longer actually actualy really fact turns turned truth".split()
-)
+_IS_WRONG = sought(_WRONG, "wrong date outdated misprint mistake error right incorrect typo obsolete longer")
+_IS_REALLY = sought(_ONCE_SAID, "actually actualy really fact turns turned truth")
 
 
 def _said_wrongly(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
     """Leave out a figure that the text calls wrong, or that it says was only thought."""
-    if _TOLD_WRONGLY.isdisjoint([token.word for token in tokens]):
+    words = [token.word for token in tokens]
+    line, held = f" {' '.join(words)} ", frozenset(words)
+    out = {line.count(" ", 0, one.start()) for one in _IS_WRONG.within(line, held)}
+    out |= {line.count(" ", 0, one.start("old") - 1) for one in _IS_REALLY.within(line, held)}
+    if not out:
         return tokens
-    line = f" {' '.join(token.word for token in tokens)} "
-    out = {line.count(" ", 0, one.start()) for one in _WRONG.finditer(line)}
-    out |= {line.count(" ", 0, one.start("old") - 1) for one in _ONCE_SAID.finditer(line)}
     dropped.extend(mention for at in sorted(out) if (mention := tokens[at].mention) is not None)
     return [token for at, token in enumerate(tokens) if at not in out or token.mention is None]
 

@@ -4,6 +4,7 @@ import re
 
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.sentence import Token
+from anchorcalc.reader.sought import sought
 from anchorcalc.reader.words import STOPS
 
 _K = r"<[a-z_]+>"
@@ -76,26 +77,65 @@ _THEN = (
     r"(?:last (?:night|week|year|time|month|summer|winter|spring|autumn|season|trip)|yesterday|ago|used to|previously|formerly|at first|originally)"
 )
 _BRACKETED = re.compile(rf" \((?P<what> [^()]*?(?:{_THEN}|(?:on|in|with|for) the (?:old|last|previous|first) [a-z]+)[^()]*?) \)")
+# By which words each is known: without one of them it is not looked for. Over the whole text, and over each part of it.
+_IN_ALL = (
+    sought(_NOT_IN, "not longer wont skipping avoiding missing leaving"),
+    sought(_A_MISS, "miss alone"),
+    sought(_IF_ONLY, "have"),
+    sought(
+        _CAME_TO_NOTHING,
+        "considered thought talked toyed meant planned wanted fancied tempted hoped looked going about have wouldve intended thinking debated "
+        "discussed dreamt",
+    ),
+    sought(
+        _WAS_GONE,
+        "sold scrapped thrown chucked lent given stolen binned retired gone more written went home ashore shed garage attic skip barn car van "
+        "cellar loft",
+    ),
+    sought(_STAYS, "spare second third other another kedge"),
+    sought(_OTHER_THING, "tender jolly inflatable spare mooring second other"),
+    sought(_OLD, "old previous former last"),
+    sought(_ONLY_WITH, "only"),
+    sought(_BRACKETED, "("),
+)
+_IN_A_PART = (
+    sought(
+        _NO_MATTER,
+        "bother bothers interest interests concern concerns worry worrys trouble troubles worrie worries nothing business threat matter",
+    ),
+    sought(_NOT_GOING, "not dont doesnt didnt wont shant cant never isnt arent wouldnt neednt cannot"),
+)
+_ELSEWHERE = sought(_OTHER_PLACE, "next other last previous neighbouring outer former nearby old usual first")
+_WAS_THEN = frozenset(("was", "were"))
 _ASKS = frozenset("how what which where when will can does do would should is are ?".split())
 
 
 def elsewhere(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
     """Leave out the figures that are told of what is not: other places, plans given up, gear that is gone, what nobody minds."""
     words = [token.word for token in tokens]
-    line = f" {' '.join(words)} "
+    line, held = f" {' '.join(words)} ", frozenset(words)
     out: set[int] = set()
-    for pattern in (_NOT_IN, _A_MISS, _IF_ONLY, _CAME_TO_NOTHING, _WAS_GONE, _STAYS, _OTHER_THING, _OLD, _ONLY_WITH, _BRACKETED):
-        for found in pattern.finditer(line):
-            name = next((one for one in pattern.groupindex if found[one] is not None), 0)
+    for one in _IN_ALL:
+        for found in one.within(line, held):
+            name = next((name for name in one.regex.groupindex if found[name] is not None), 0)
             out.update(_places(line, *found.span(name)))
-    parts = clauses(words)
+    out.update(_parts_left_out(tokens, words, held))
+    return _without(tokens, out, dropped) if out else tokens
+
+
+def _parts_left_out(tokens: list[Token], words: list[str], held: frozenset[str]) -> set[int]:
+    """Return the places of the parts of a text that tell of what nobody minds, and of other places."""
+    not_minded = [one.regex for one in _IN_A_PART if one.perhaps(held)]
+    elsewhere, then = _ELSEWHERE.perhaps(held), not _WAS_THEN.isdisjoint(held)
+    out: set[int] = set()
+    parts = clauses(words) if not_minded or elsewhere or then else []
     for at, (begin, end) in enumerate(parts):
         said = f" {' '.join(words[begin:end])} "
-        if _NO_MATTER.search(said) or _NOT_GOING.search(said):
+        if any(regex.search(said) for regex in not_minded):
             out.update(range(*_told_in(words, parts, at)))
-        elif (_OTHER_PLACE.search(said) and _WAS.search(said)) or _of_a_place(tokens, begin, end):
+        elif (elsewhere and _OTHER_PLACE.search(said) and _WAS.search(said)) or (then and _of_a_place(tokens, begin, end)):
             out.update(range(begin, end))
-    return _without(tokens, out, dropped)
+    return out
 
 
 def clauses(words: list[str]) -> list[tuple[int, int]]:

@@ -4,6 +4,7 @@ import re
 
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.sentence import Token
+from anchorcalc.reader.sought import sought
 from anchorcalc.reader.words import STOPS
 
 _WE = r"(?:weare|we are|iam|i am|we|i|they|us|but|and)(?: (?:have|has|now|since|just|then|all))*"
@@ -20,32 +21,27 @@ _SCRAPPED = re.compile(r" (?:scrap|bin|cancel|ignore|forget|disregard|strike) th
 _PLANNED = frozenset("thought planned plan meant wanted considered fancied hoped intended going eyed looked looking were was would".split())
 
 
-# One of these stands in whatever gives a plan up: without one there is nothing to look for.
-_GIVES_UP = frozenset(
-    "given gave giving dropped scrapped binned abandoned shelved ditched ruled decided thought changed change off no "
-    "scrap bin cancel ignore forget disregard strike".split()
-)
+_PLAN = sought(_GIVEN_UP, "given gave giving dropped scrapped binned abandoned shelved ditched ruled decided thought changed change off no")
+_SAID = sought(_SCRAPPED, "scrap bin cancel ignore forget disregard strike")
 
 
 def given_up(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
     """Leave out the figures of a plan that the same sentence, or the one right behind it, gives up; and what is scrapped in so many words."""
     words = [token.word for token in tokens]
-    if _GIVES_UP.isdisjoint(words):
-        return tokens
-    line = f" {' '.join(words)} "
+    line, held = f" {' '.join(words)} ", frozenset(words)
     out: set[int] = set()
-    for found in _GIVEN_UP.finditer(line):
+    for found in _PLAN.within(line, held):
         end = line.count(" ", 0, found.start())
         start = _sentence_start(words, end)
         start = start if start < end - 1 else _sentence_start(words, max(0, start - 1))
         out.update(range(start, end) if _PLANNED & set(words[start:end]) else ())
-    for found in _SCRAPPED.finditer(line):
+    for found in _SAID.within(line, held):
         end = line.count(" ", 0, found.start())
         start = end - 1 if end and words[end - 1] in (",", "-", "–", ".", ";", ":") else end
         while start > 0 and words[start - 1] not in STOPS and words[start - 1] not in (",", ":"):
             start -= 1
         out.update(range(start, end))
-    return _without(tokens, out, dropped)
+    return _without(tokens, out, dropped) if out else tokens
 
 
 def _sentence_start(words: list[str], end: int) -> int:

@@ -11,6 +11,7 @@ from anchorcalc.reader.elsewhere import clauses
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.neighbour import others_quantities
 from anchorcalc.reader.sentence import Token
+from anchorcalc.reader.sought import sought
 from anchorcalc.reader.words import STOPS
 
 _DAY = r"(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)"
@@ -94,6 +95,11 @@ _UNKNOWN = re.compile(
     r"| (?:stamped off|worn off|rubbed off|painted over|illegible|unreadable|torn out|(?:anyone|anybody|anyones|anybodys) guess|a mystery|unknown"
     r"|still to be (?:measured|seen|found))(?= )"
 )
+_UNKNOWN_BY = sought(
+    _UNKNOWN,
+    "dont not cant cannot couldnt never havent didnt nobody no noone none yet forgot forget forgotten lost wouldnt stamped worn rubbed painted "
+    "illegible unreadable torn guess mystery unknown still",
+)
 
 
 def unknown(tokens: list[Token], dropped: list[Mention], *, others: bool) -> list[Token]:
@@ -101,7 +107,7 @@ def unknown(tokens: list[Token], dropped: list[Mention], *, others: bool) -> lis
     words = [token.word for token in tokens]
     line = f" {' '.join(words)} "
     near: set[int] = set()
-    for found in _UNKNOWN.finditer(line):
+    for found in _UNKNOWN_BY.within(line, frozenset(words)):
         near.update(_sentences_around(words, line.count(" ", 0, found.start() + 1) - 1))
     if not near:
         return tokens

@@ -172,12 +172,12 @@ ROWS: tuple[Row, ...] = (
     ),
 )
 _REACH = 64
+_BY_WORD = {word: tuple(row for row in ROWS if word in row.words) for word in frozenset[str]().union(*(row.words for row in ROWS))}
 
 
 def idle(tokens: list[Token], *, text: str) -> list[Token]:
     """Return the tokens with figures that are nothing here made something else."""
-    words = {token.word for token in tokens}
-    rows = [row for row in ROWS if not row.words.isdisjoint(words)]
+    rows = {row for token in tokens for row in _BY_WORD.get(token.word, ())}
     if not rows:
         return tokens
     low = plain(text).lower() if text.isascii() else plain(text).casefold()
