@@ -22,7 +22,10 @@ _EARLIER = (
     rf"|(?:for|on|since|until) {_DAY}|in (?:the )?(?:spring|winter|autumn)|old|previous|former|back then|in those days)"
 )
 _USUAL = r"(?:normally|usually|as a rule|mostly|generally|ordinarily|as usual|on average)"
-_SELLERS = r"(?:shop|dealer|seller|chandler|chandlery|catalogue|store|yard|makers?) (?:only |just |also )?(?:sells|stocks|offers|quotes|wants|lists|keeps|model)"
+_SELLERS = (
+    r"(?:shop|dealer|seller|chandler|chandlery|catalogue|store|yard|makers?) (?:only |just |also )?"
+    r"(?:sells|stocks|offers|quotes|wants|lists|keeps|model)"
+)
 _GEAR = r"(?:one|anchor|boat|hook|rode|chain|warp|line|rope|coil|set|kedge|cable|bower)"
 _NOT_OURS = rf"(?:(?:spare|other|second|third|mooring|another) {_GEAR})"
 _LULL = r"(?:a lull|a surge|just now was|ahead (?:she|it|shed|itd)|flat out|full ahead|s figure)"

@@ -3,22 +3,27 @@
 import itertools
 from typing import NamedTuple
 
+from anchorcalc.reader.fits import as_given, fit
+from anchorcalc.reader.guess import open_for
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.words import STOPS
 from anchorcalc.units.kinds import Amount
+from anchorcalc.vocabulary import TERMS
 
 _INSTRUMENTS = frozenset(
     "plotter handheld lead leadline sounder fishfinder finder echo sonar display repeater tablet phone app laptop instrument instruments table "
-    "pilot almanac guide book log stick pole line gauge".split()
+    "pilot almanac guide book log stick pole line gauge counter scales scale shank tape brochure certificate papers registration survey drawing "
+    "drawings manual pacing marks tally tag label stamp plate logbook receipt invoice chart plan map radar gps meter caliper cell".split()
 )
 _PEOPLE = frozenset(
-    "i we hand uncle manual mate skipper bosun crew wife husband son daughter cook navigator helmsman owner harbourmaster pilot partner".split()
+    "i we hand uncle manual mate skipper bosun crew wife husband son daughter cook navigator helmsman owner harbourmaster pilot partner brother sister "
+    "boy girl deckhand surveyor builder broker law".split()
 )
 _SAYS = frozenset(
     "says say said make reads read shows show gives gave has makes reckons thinks finds found got insists claims swears measured told tells "
-    "puts calls".split()
+    "puts calls give put lists bills".split()
 )
 _SMALL = frozenset("it is at there that about around only a the depth as us here down to".split())
 
@@ -35,6 +40,10 @@ def told(tokens: tuple[Token, ...] | list[Token]) -> list[Told]:
     """Return the figures that somebody or some instrument tells: `the plotter has 8 m`, `our skipper says 4:1`."""
     found: list[Told] = []
     for at, token in enumerate(tokens):
+        who = _by_whom(tokens, at) if token.mention is not None else ""
+        if who and token.mention is not None:
+            found.append(Told(who, at, token.mention))
+            continue
         place = at - 1
         while place >= 0 and (tokens[place].word in _SMALL or tokens[place].word == "="):
             place -= 1
@@ -48,8 +57,31 @@ def told(tokens: tuple[Token, ...] | list[Token]) -> list[Told]:
     return found
 
 
+_BY = frozenset("by on in from per to".split())
+_BETWEEN = frozenset(
+    "out deep gone long aboard off away of water wide the my our his her their a an hand own old mate bathroom fish spring harbour".split()
+)
+
+
+def _by_whom(tokens: tuple[Token, ...] | list[Token], at: int) -> str:
+    """Return by what a figure is told that stands before it: `14 kg on the shank`, `1:16 by the mate's pacing`."""
+    by = False
+    for place in range(at + 1, min(len(tokens), at + 7)):
+        word = tokens[place].word
+        if by and word in _INSTRUMENTS | _PEOPLE and not (place + 1 < len(tokens) and tokens[place + 1].word in _INSTRUMENTS):
+            return word
+        if word in _BY or (word == "according" and not by):
+            by = True
+        elif word not in _BETWEEN and not (by and tokens[place].mention is None and word.isalpha() and tokens[place - 1].word not in _BY):
+            return ""
+    return ""
+
+
 def _name(tokens: tuple[Token, ...] | list[Token], at: int) -> str:
     """Return the witness at a place; a lead line is the lead, an echo sounder the sounder."""
+    if tokens[at].word == "and":  # `my wife counted the marks and makes it 36 m`
+        begin = max((place for place in range(at) if tokens[place].word in STOPS or tokens[place].word == ","), default=-1)
+        return next((token.word for token in tokens[begin + 1 : at] if token.word in _PEOPLE), "and")
     return "lead" if tokens[at].word == "line" and at and tokens[at - 1].word == "lead" else tokens[at].word
 
 
@@ -101,12 +133,64 @@ _GO_BY = (
 
 
 def disputed(reading: Reading) -> None:
-    """Two figures for the water, each told by another witness or instrument, and none chosen: which one holds is asked."""
-    if "depth" not in reading.question.inputs:
+    """Two figures for one thing, each told by another witness or instrument, and none chosen: which one holds is asked."""
+    heard = told(reading.sentence.tokens)
+    if len({one.who for one in heard}) < 2:
         return
-    tokens = reading.sentence.tokens
-    heard = [one for one in told(tokens) if one.value.kind == "length" and _of_the_water(tokens, one.at)]
-    if len({one.who for one in heard}) < 2 or "reads_from" in reading.question.inputs:
+    if "depth" in reading.question.inputs and "reads_from" not in reading.question.inputs:
+        _of_depth(reading, heard)
+    for one, other in itertools.combinations(heard, 2):
+        if one.who != other.who and one.value.kind == other.value.kind and one.value.amount != other.value.amount and _together(reading, one, other):
+            _doubted(reading, one.value, other)
+
+
+def _together(reading: Reading, one: Told, other: Told) -> bool:
+    """Say whether two figures stand in one sentence, or in two that follow."""
+    words = [token.word for token in reading.sentence.tokens[one.at + 1 : other.at]]
+    return len(words) <= _FAR and sum(word in STOPS for word in words) < 2 and not any(word[0] == "<" for word in words)
+
+
+_FAR = 14
+_SOUND = frozenset("lead leadline sounder fishfinder finder echo sonar".split())
+_MEASURES = {**dict.fromkeys(_SOUND, ("depth", "reading")), "counter": ("rode_out", "chain"), "scales": ("anchor_mass",), "scale": ("anchor_mass",)}
+
+
+def _doubted(reading: Reading, one: Mention, later: Told) -> None:
+    """Put two figures as rivals for the term of the first, where nothing names the second or both stand for nothing yet."""
+    by_start = {start: term for term, (start, _) in reading.sources.items()}
+    first, second = by_start.get(one.start), by_start.get(later.value.start)
+    if (first is not None and first == second) or (second is not None and _named(reading.sentence.tokens, later.at)):
+        return
+    open_terms = open_for(reading, one, known=(), need="asked") if first is None and second is None else []
+    term = first or second or (open_terms[0] if len(open_terms) == 1 else None)
+    if term is None or term not in _MEASURES.get(later.who, (term,)):
+        return
+    if any(fit(term=TERMS[term], mention=mention) != "yes" for mention in (one, later.value)):
+        return
+    if first is not None and second is not None:
+        reading.asked.pop(second, None)
+    starts = {one.start, later.value.start}
+    reading.parts = {name: part for name, part in reading.parts.items() if part.start not in starts}
+    reading.aside = [(mention, name) for mention, name in reading.aside if mention.start not in starts]
+    for mention in (one, later.value):
+        reading.put(term, as_given(term=TERMS[term], mention=mention))
+
+
+def _named(tokens: tuple[Token, ...], at: int) -> bool:
+    """Say whether a word beside a figure, other than who tells it, says what it is."""
+    place = at - 1
+    while place > 0 and tokens[place].word in _SMALL:
+        place -= 1
+    before = tokens[place].word
+    behind = tokens[at + 1].word if at + 1 < len(tokens) else "."
+    told_only = before in _SAYS or before in _PEOPLE | _INSTRUMENTS or not before.isalpha() or before in ("and", "but", "while")
+    return not (told_only and (not behind.isalpha() or behind in _BY or behind in ("and", "but", "so")))
+
+
+def _of_depth(reading: Reading, witnesses: list[Told]) -> None:
+    """Put what two tell of the water as rivals for the depth."""
+    heard = [one for one in witnesses if one.value.kind == "length" and _of_the_water(reading.sentence.tokens, one.at)]
+    if len({one.who for one in heard}) < 2:
         return
     starts = {one.value.start for one in heard}
     for term in [name for name, (start, _) in reading.sources.items() if start in starts and name not in reading.rivals]:
