@@ -96,6 +96,7 @@ def fit(*, term: Term, mention: Mention) -> Fit:
 
 
 _NEVER_ONE = frozenset(("boat_length", "beam", "wind", "rode_out", "rode_aboard", "other_boat_length"))  # `a foot` is no boat, `a knot` no wind
+_VALUES = frozenset(("another", "valued"))  # flags of a number that is no count
 _COUNTS = frozenset(("one", "two", "three", "zero", "a couple"))  # more often a count than a value
 
 
@@ -104,7 +105,7 @@ def _bare(term: Term, mention: Mention) -> Fit:
         "times" in mention.flags
         or "label" in mention.flags
         or "after_name" in mention.flags
-        or (mention.text.lower() in _COUNTS and "another" not in mention.flags)
+        or (mention.text.lower() in _COUNTS and mention.flags.isdisjoint(_VALUES))
     ):
         return "never"
     if is_trade_fraction(mention):

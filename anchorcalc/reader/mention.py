@@ -23,7 +23,8 @@ class Mention(NamedTuple):
         `another` (a change, not a value), `below_datum` (a height of tide);
         `spelled` (in words), `fraction` (`3/8`), `article` (`a fathom`), `adjective` (`28-foot`, `40 footer`), `product` (`13.4 m x 7.2 m`, both);
         `shared_unit` (the unit stands at a neighbour in the list), `list` (see `group`), `ambiguous_unit` (`ton`, `KN`), `upper_m` (`5 M`);
-        of bare numbers: `times` (`seven times the depth`, `7x`), `compound_word` (`three-strand`), `after_name` (behind a capitalised word:
+        of bare numbers: `valued` (`rise three`, no count), `times` (`seven times the depth`, `7x`),
+        `compound_word` (`three-strand`), `after_name` (behind a capitalised word:
         `Skarv 31`), `label` (`buoy 7`); of clock times: `twelve_hour` (`5 o'clock`).
     group
         Number of the list that it stands in (`10, 20 and 40 m`), or -1.

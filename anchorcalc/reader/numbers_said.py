@@ -21,6 +21,7 @@ _ROUND = {"hundred": 100.0, "k": 1000.0, "dozen": 12.0, "hundred thousand": 1e5,
 _ISH = re.compile(r"-?ish(?![a-z])")
 _SHARE = re.compile(r"[ -](halves|thirds|quarters|fifths|eighths|tenths|twelfths|sixteenths|hundredths|thousandths)(?: of an?(?= ))?(?![a-z])")
 _PART = re.compile(r" and (?:a |one |half|quarter|three)")
+_DECIMAL = frozenset(("point", "nought", "zero"))  # `nought point five`
 SPELLED = frozenset({"spelled"})
 _SPELLED_PART = frozenset({"spelled", "fraction"})
 _FRACTION = frozenset({"fraction"})
@@ -87,4 +88,4 @@ def _in_words(*, low: str, at: int) -> Read | None:
     words = spelled(text=low, at=at)
     if words is None or low[words.end : words.end + 1].isalnum():
         return None
-    return Read(words.value, words.end, _ROUGH if words.rough else SPELLED if words.value >= 1 else _SPELLED_PART)
+    return Read(words.value, words.end, _ROUGH if words.rough else SPELLED if words.value >= 1 or word[0] in _DECIMAL else _SPELLED_PART)

@@ -1,9 +1,10 @@
-"""What is jotted down, not said: `HW +1.9`, `2.2 m @ 09:15 low`, `nine. metres that is`, `60 m of our 80`."""
+"""What is jotted down, not said: `HW +1.9`, `2.2 m @ 09:15 low`, `nine. metres that is`."""
 
-from anchorcalc.reader.fits import is_size, with_unit
+from anchorcalc.reader.fits import with_unit
+from anchorcalc.reader.rode_said import ROPES, of_ours, sized
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.spoken_parts import number_at, word_at
-from anchorcalc.units.kinds import UNIT, Amount
+from anchorcalc.units.kinds import Amount
 
 
 def jotted(tokens: list[Token]) -> list[Token]:
@@ -17,9 +18,28 @@ def jotted(tokens: list[Token]) -> list[Token]:
         tokens = _sides_first(tokens)
     if not words.isdisjoint(_UNIT):
         tokens = _unit_behind(tokens)
+    if not words.isdisjoint(ROPES):
+        tokens = sized(tokens)
     if "of" in words:
-        tokens = _of_ours(tokens)
-    return tokens
+        tokens = of_ours(tokens)
+    return [_valued(tokens, at) for at in range(len(tokens))]
+
+
+_NAMES = frozenset("rise rising fall falling bow roller chock stem depth reserve spare margin draught ebb flood out".split())
+_KEEPS, _BACK = frozenset(("keep", "keeping", "leave", "leaving")), frozenset(("back", "inboard", "spare", "aboard"))
+_FEW = frozenset(("one", "two", "three"))
+
+
+def _valued(tokens: list[Token], at: int) -> Token:
+    """Mark a small number in words right behind the name of a measure as a value, no count: `bow two`, `rise three scope six`."""
+    token, mention = tokens[at], tokens[at].mention
+    before, behind = tokens[at - 1].word if at else "", word_at(tokens, at + 1)
+    if mention is None or mention.kind != "number" or mention.text.lower() not in _FEW:
+        return token
+    if before not in _NAMES and not (before in _KEEPS and behind in _BACK):
+        return token
+    counted = behind.isalpha() and behind.endswith("s") and behind not in ("us", "is")
+    return token if counted else token._replace(mention=mention._replace(flags=mention.flags | {"valued"}))
 
 
 def _twice(tokens: list[Token], at: int) -> bool:
@@ -125,76 +145,6 @@ def _unit_behind(tokens: list[Token]) -> list[Token]:
             length = with_unit(Amount("number", 0.0, 0.0, "", value, value), unit=unit)
             found[at - 2] = found[at - 2]._replace(word="<length>", mention=mention._replace(kind="length", amount=length))
     return found
-
-
-# --- `60 m of our 80 is over the bow`, `fifty metres out, twenty of them 8 mm chain` ------------------------------------------------
-
-_OUR = frozenset(("our", "my", "the"))
-_THEM = frozenset(("them", "those", "these", "it", "that", "which"))
-_CHAIN = frozenset(("chain", "rope", "line", "warp", "nylon"))
-
-
-def _of_ours(tokens: list[Token]) -> list[Token]:
-    """Return the tokens with the whole said in its unit and first (`our 80 m aboard`), and with parts of what is out in its unit."""
-    found: list[Token] = []
-    unit, at = "", 0
-    while at < len(tokens):
-        token = tokens[at]
-        mention = token.mention
-        if mention is not None and mention.kind == "length" and isinstance(mention.amount, Amount):
-            unit = mention.amount.unit if mention.amount.unit in UNIT and not is_size(mention) else unit
-        if (whole := _whole(tokens, at)) is not None:
-            first, last = whole
-            found += [last, last._replace(word="aboard", mention=None), last._replace(word=",", mention=None), first]
-            at += 4
-        elif _of_all(tokens, at):
-            found += [token, token._replace(word="aboard", mention=None), token._replace(word=",", mention=None)]
-            at += 1
-        elif (part := _part_of_them(tokens, at, unit)) is not None:
-            found += [part, tokens[at + 1]]
-            at += 3
-        else:
-            found.append(token)
-            at += 1
-    return found
-
-
-def _whole(tokens: list[Token], at: int) -> tuple[Token, Token] | None:
-    """Return both figures of `60 m of our 80`, in one unit."""
-    if word_at(tokens, at + 1) != "of" or word_at(tokens, at + 2) not in _OUR or at + 3 >= len(tokens):
-        return None
-    first, last = tokens[at].mention, tokens[at + 3].mention
-    if first is None or last is None or not {first.kind, last.kind} <= _KINDS or "length" not in (first.kind, last.kind):
-        return None
-    if not isinstance(first.amount, Amount) or not isinstance(last.amount, Amount) or is_size(first) or is_size(last):
-        return None
-    unit = first.amount.unit or last.amount.unit
-    if unit not in UNIT or (last.amount.unit or unit) != unit or last.amount.value <= first.amount.value or word_at(tokens, at + 4) in _CHAIN:
-        return None
-    one, two = (
-        token._replace(word="<length>", mention=mention._replace(kind="length", amount=with_unit(mention.amount, unit=unit)))  # type: ignore[arg-type]
-        for token, mention in ((tokens[at], first), (tokens[at + 3], last))
-    )
-    return one, two
-
-
-def _of_all(tokens: list[Token], at: int) -> bool:
-    """Say whether a length is the whole of which another is out: `of my 80 m I've 48 m over the bow`."""
-    begins = at >= 2 and tokens[at - 1].word in _OUR and tokens[at - 2].word == "of" and (at == 2 or tokens[at - 3].word in (*_PARTS, "out"))
-    return begins and tokens[at].word == "<length>" and "<length>" in [token.word for token in tokens[at + 1 : at + 5]]
-
-
-def _part_of_them(tokens: list[Token], at: int, unit: str) -> Token | None:
-    """Return the length of `twenty of them 8 mm chain`, in the unit of what it is a part of."""
-    value, mention = number_at(tokens, at), tokens[at].mention
-    if value is None or mention is None or not unit or word_at(tokens, at + 1) != "of" or word_at(tokens, at + 2) not in _THEM:
-        return None
-    behind = [token for token in tokens[at + 3 : at + 6] if token.word not in ("is", "are", "being", "in")][:2]
-    size = len(behind) == 2 and behind[0].mention is not None and is_size(behind[0].mention)
-    if not size or behind[1].word not in _CHAIN:
-        return None
-    length = with_unit(Amount("number", 0.0, 0.0, "", value, value), unit=unit)
-    return tokens[at]._replace(word="<length>", mention=mention._replace(kind="length", amount=length))
 
 
 __all__ = ["jotted"]
