@@ -16,19 +16,21 @@ from anchorcalc.doors.python import checked_boat
 from anchorcalc.errors import InputError, TextError, fault
 from anchorcalc.reader.fill import filled
 from anchorcalc.reader.guess import MEASURED
-from anchorcalc.reader.intent import Weighed, asks_for, asks_something, plainly_asked, second_question
+from anchorcalc.reader.intent import Weighed, asks_for, asks_something, plainly_asked, second_question, weigh
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
-from anchorcalc.reader.refusals import NOTHING, foreign, refusal
+from anchorcalc.reader.refusals import NOTHING, refusal
 from anchorcalc.reader.restate import our_own, restated
 from anchorcalc.reader.rivals import bounded, taker
-from anchorcalc.reader.sentence import Sentence, read
+from anchorcalc.reader.sentence import Sentence, Token, read
+from anchorcalc.reader.subjects import foreign, own_parts
 from anchorcalc.version import VERSION
 from anchorcalc.vocabulary import TERMS
 
 LONGEST = 20_000
 PLAIN, LIKELY, AHEAD = 0.75, 0.3, 3.0  # a share that is plain; else it must be likely, and so many times likelier than the next
 BY_FIGURES = 1.3  # so many times likelier is enough where only this question has all its figures
+PLAINLY_OWN = 0.93  # a share by which what is left asks a question of ours, once words of another subject are taken out
 SURE = 7.0  # weight of a pattern that names a question, whatever else the text holds
 FIGURES = frozenset((*MEASURED, "number", "ratio"))
 _HEIGHTS = ("low_height", "high_height")
@@ -80,6 +82,8 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
     line = sentence.line
     question, weighed = question_meant(sentence, earlier)
     why = refusal(line, plain=plainly_asked(weighed), ours=lambda part: asks_for(part, weighed[0].question))
+    if why is not None and (own := weigh(own_tokens(sentence))) and own[0].share >= PLAINLY_OWN:
+        why, question, weighed = None, question_named(own[0].question), own
     if why is not None or question is None or (earlier is None and not asks_something(whole.line, weighed)):
         return cannot(why or NOTHING)
     sentence, others = our_own(sentence, others="other_rode_out" in question.inputs)
@@ -108,6 +112,13 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
     reading.aside.extend((mention, None) for mention in (*dropped, *other_question(whole, weighed)))
     reading.told.update(mention.start for mention in dropped)
     return settled(reading, boat=boat, before=earlier, units=units)
+
+
+def own_tokens(sentence: Sentence) -> tuple[Token, ...]:
+    """Return the tokens of the clauses that speak of no other subject: `my chain cost a fortune, so what do I let out at 5:1?`."""
+    line, tokens = sentence.line, sentence.tokens
+    spans = [(line.count(" ", 0, start), line.count(" ", 0, end)) for start, end in own_parts(line)]
+    return tuple(token for start, end in spans for token in tokens[start:end])
 
 
 def other_question(sentence: Sentence, weighed: list[Weighed]) -> list[Mention]:

@@ -15,8 +15,8 @@ from anchorcalc.reader.fits import as_given, fit, is_size
 from anchorcalc.reader.intent import Weighed, weigh
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
-from anchorcalc.reader.refusals import foreign
 from anchorcalc.reader.sentence import Sentence
+from anchorcalc.reader.subjects import foreign
 from anchorcalc.units import kinds
 from anchorcalc.units.kinds import Amount
 from anchorcalc.vocabulary import TERMS

@@ -133,7 +133,11 @@ def _asked_of_marks(reading: Reading) -> None:
             continue
         free = token.start == at_depth or any(one.start == token.start for one, _ in reading.aside)
         asked = _WHICH_MARK.search(f" {' '.join(one.word for one in tokens[:at])} ")
-        if asked and free and "rode_out" in reading.question.inputs and not {"rode_out", *_BY_SCOPE} & {*reading.asked, *reading.bare}:
+        held = {*reading.asked, *reading.bare}
+        if asked and _BY_SCOPE & held and "depth" not in held and reading.sources.get("rode_out", (-1, 0.0))[0] == token.start:
+            reading.asked["depth"] = reading.asked.pop("rode_out")  # with a scope or a bow height it is the water
+            return
+        if asked and free and "rode_out" in reading.question.inputs and not {"rode_out", *_BY_SCOPE} & held:
             if token.start == at_depth and "depth" not in reading.rivals:
                 reading.asked.pop("depth", None)
             reading.aside = [(one, term) for one, term in reading.aside if one.start != token.start]

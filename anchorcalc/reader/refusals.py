@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 from anchorcalc.reader.patterns import Called, Cue
 
-_LAW = "The law of the place decides that, not a sum: ask the harbour master, the coast guard or the chart and its notices."
+LAW = "The law of the place decides that, not a sum: ask the harbour master, the coast guard or the chart and its notices."
 _WEATHER = "That is for the forecast of the weather service: this library works out what a wind or a tide does to a boat at anchor, not what comes."
 _GO = "Whether to go, stay or leave the boat is for the skipper to decide, with the forecast and the crew in mind: no sum can."
 _OTHER = "That is another subject: this library answers questions about anchoring a small boat."
@@ -31,7 +31,7 @@ def _any(*phrases: str) -> tuple[str, ...]:
 
 REFUSALS: tuple[Refusal, ...] = (
     Refusal(
-        _LAW,
+        LAW,
         _any(
             "legal",
             "legally",
@@ -242,7 +242,7 @@ REFUSALS: tuple[Refusal, ...] = (
         ),
         mentioned=True,
     ),
-    Refusal(_LAW, _any("rules", "a fine", "permit"), mentioned=True),
+    Refusal(LAW, _any("rules", "a fine", "permit"), mentioned=True),
     Refusal(_MONEY, _any("too much \\?", "pays", "insurance", "insurer", "insured"), mentioned=True),
     Refusal(_HOW, _any("splice", "bowline"), mentioned=True),
 )
@@ -250,35 +250,27 @@ REFUSALS: tuple[Refusal, ...] = (
 
 def refusal(line: str, *, plain: bool, ours: Callable[[str], bool] = lambda part: False) -> str | None:
     """Return who decides what a text asks, where no calculation does; beside a plain question of ours, other subjects may be told or asked of."""
-    found = _refused(" ".join(_asking(line)) if plain else line, plain=plain)
-    if not found or (plain and any(ours(part) and not _refused(part, plain=True) for part in _asking(line))):
+    found = refused(" ".join(_asking(line)) if plain else line, plain=plain)
+    if not found or (plain and any(ours(part) and not refused(part, plain=True) for part in _asking(line))):
         return None
     return REFUSALS[found[0]].why
 
 
 @lru_cache(maxsize=1)  # looked for before a text is read and after it, mostly in the same line
-def foreign(line: str) -> tuple[int, int]:
-    """Return where a part of a line begins and ends that asks what no calculation answers, or (-1, -1)."""
-    for sentence in _SENTENCE.finditer(line):
-        for part in _PART.finditer(sentence[0]) if sentence[0].endswith("?") else ():
-            if _refused(f" {part[0].strip()} ", plain=True):
-                return sentence.start() + part.start(), sentence.start() + part.end()
-    return -1, -1
-
-
-def _refused(line: str, *, plain: bool) -> list[int]:
+def refused(line: str, *, plain: bool) -> list[int]:
+    """Return the kinds of question refused of which a line has the words; beside a plain question of ours, not those that may stand there."""
     whose, called = _indexed()
     return [one for one in sorted({whose[number] for number, _ in called.by(line)}) if not (plain and REFUSALS[one].mentioned)]
 
 
 def _asking(line: str) -> list[str]:
     """Return the parts of a line that ask, all where none does: `price is <money> a foot . what length must i buy , and what will it cost ?`."""
-    parts = [f" {part.strip()} " for sentence in _SENTENCE.findall(line) if sentence.endswith("?") for part in _PART.findall(sentence)]
-    return parts or [f" {part.strip()} " for part in _PART.findall(line)]
+    parts = [f" {part.strip()} " for sentence in SENTENCE.findall(line) if sentence.endswith("?") for part in PART.findall(sentence)]
+    return parts or [f" {part.strip()} " for part in PART.findall(line)]
 
 
-_PART = re.compile(r".+?(?:[.!?;\n]+|(?= (?:, )?(?:and|also|or) (?:what|whats|how|which|when|where|will|is|are|do|does|can|should|shall) )|$)")
-_SENTENCE = re.compile(r"[^.!?;\n]+[.!?;\n]?")
+PART = re.compile(r".+?(?:[.!?;\n]+|(?= (?:, )?(?:and|also|or) (?:what|whats|how|which|when|where|will|is|are|do|does|can|should|shall) )|$)")
+SENTENCE = re.compile(r"[^.!?;\n]+[.!?;\n]?")
 
 
 @cache
