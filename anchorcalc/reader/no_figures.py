@@ -32,11 +32,12 @@ _GAP = r"[^.;!?\d]{0,14}"
 _CLAUSE = r"(?:[.,;:?!(–\n-] ?|\band |\bwith |\bit'?s )(?:the |a |an )?"
 _PERSON = (
     r"(?:he|man|woman|husband|wife|dad|father|grand ?dad|grand ?father|grandpa|mother|mum|son|daughter|boy|girl|kid|uncle|aunt|mate|skipper|lad|"
-    r"bloke|crew|nephew|niece)"
+    r"bloke|crew|nephew|niece|grandson|granddaughter|brother|sister|partner|friend)"
 )
 _OLD = (
     "he hes iam who man woman husband wife dad father granddad grandad grandpa grandfather mother mum son daughter boy girl kid uncle aunt "
-    "aged age turned old back knees arms lad bloke nephew niece"
+    "aged age turned old back knees arms lad bloke nephew niece skipper mate crew "
+    "grandson granddaughter brother sister partner friend"
 )
 _ENDS = r"(?= ?(?:[.,;:!?)\n]|\Z| and | but | so | years| yrs| now\b| this | next | still | can | with | aboard| on board))"
 _COUNTED = (
@@ -70,7 +71,10 @@ ROWS: tuple[Row, ...] = (
     ),
     _row(_OLD, "number", before=r"\b(?:he is|he'?s|i'?m|i am|his age is)(?: just| only| already)? ", behind=_ENDS, low=45.0, high=110.0),
     _row(_OLD, "number", before=rf"\b{_PERSON}(?: is|'s) (?:just |only |now |already )?", behind=_ENDS, low=1.0, high=110.0),
-    _row(_OLD, "number", before=r"\bat ", behind=r" ?[.,;!?]| years| i (?:can|am|still)", low=45.0, high=110.0),
+    _row(_OLD, "number", before=rf"\b(?:my|our|the|her|his) (?:[a-z]+ )?{_PERSON} ?[,(] ?", behind=r" ?[,)]", low=1.0, high=110.0),
+    _row("crew", "number", before=r"\bcrew (?:are |is |aged )?(?:\d\d?(?:,| and|, and) )*", behind=_ENDS, low=8.0, high=99.0),
+    _row(f"{_OLD} i", "number", before=r"\bat ", behind=r" i (?:can|am|still)\b", low=45.0, high=110.0),
+    _row(_OLD, "number", before=r"\bat ", behind=r" ?[.,;!?]| years", low=45.0, high=110.0),
     _row(  # what a man weighs
         "weigh weighs weighing",
         "mass",
@@ -151,9 +155,11 @@ ROWS: tuple[Row, ...] = (
     _row("came course in on", "number", before=r"\b(?:came|come|ran|run|left|go|went) (?:in |out )?on ", low=100.0, high=360.0),
     _row("vhf channel", "number", before=rf"\b(?:vhf|channel)\b{_GAP}", low=1.0, high=99.0),
     _row(  # what stands above the deck
-        "mast masthead masts air rig",
+        "mast masthead masts air rig bridge",
         "length number",
-        before=r"\b(?:masts?|masthead|air draught|air draft)\b(?: (?:is|height|of|stands|at|about|being|height is))*[:=]? ?",
+        before=r"\b(?:masts?|masthead|air draught|air draft|bridge(?: clearance)?(?= (?:is|of)))\b"
+        r"(?: (?:is|height|of|stands|at|about|being|height is))*[:=]? ?",
+        behind=r"(?! (?:from|off|away|ahead|astern|to|upwind|downwind|behind)\b)",
     ),
     _row("mast masts air rig", "length number", behind=r"[ -](?:(?:tall|high|of|wooden|alloy) )?(?:masts?|air draught|air draft|rig)\b"),
     _row("sail sails", "number area", before=r"\bsail area(?: is| of)?[:=]? "),
