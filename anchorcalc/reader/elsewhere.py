@@ -18,6 +18,7 @@ _THERE = r"(?:there|in there|out there|that far|so far|in that|in it|over it|nea
 _NO_MATTER = re.compile(
     rf" {_NOT} (?:[a-z]+ )?(?:bother|interest|concern|worry|trouble|worrie)s?(?: (?:me|us|anyone|anybody|him|her))? "
     r"| (?:is |are |of )?(?:nothing to|no concern of|no business of|no worry to|no threat to|of no interest to|no matter to) (?:me|us|ours|mine|do) "
+    r"| another (?:story|matter|world|tale)| is (?:their|his|her) (?:business|affair|problem|lookout|own business)| is no guide"
 )
 _NOT_GOING = re.compile(
     rf" (?:we|i|us|iam|weare|and|but|where|which)(?: (?:are|am|will|shall))? {_NOT}(?: (?:want|mean|plan|care|dare|intend) to)? {_LIE} {_THERE} "
@@ -26,6 +27,8 @@ _NOT_GOING = re.compile(
 _NOT_IN = re.compile(
     rf" (?:not|no longer|wont be|skipping|avoiding|missing out|leaving out) {_LIE}? ?(?:in|at|into|over|on|off)? ?(?:the|that|this|a|our) {_K}"
 )
+_FORGET = re.compile(r" (?:forget|disregard|ignore|never mind) (?:what|how|when|where)(?P<what> [^.;?!]*)")
+_NOT_THE = re.compile(rf" not (?:the|a|his|her|their) [a-z]+ (?P<what>{_K}(?: [a-z]+)?) [:,;]")
 _A_MISS = re.compile(rf" {_K}(?: [a-z]+){{1,3}} (?:a miss|alone) (?=[.,;!?] |$)")
 _IF_ONLY = re.compile(
     r" (?:if (?:i|we|she|they) (?:had|let|was|were)|had (?:i|we|she)) (?P<what>[^.;?!]*?)"
@@ -71,7 +74,7 @@ _NOT_HERE = r"(?:next|other|last|previous|neighbouring|outer|former|nearby|old|u
 _SPOT = (
     r"(?:bay|cove|berth|harbour|haven|anchorage|spot|place|inlet|fjord|sound|hole|island|isle|lake|marina|port|stop|creek|arm|basin|bight|loch|pool)"
 )
-_OTHER_PLACE = re.compile(rf" (?:in|at|from|over|off|for|round|around) (?:the |our |my )?{_NOT_HERE} (?:[a-z]+ )?{_SPOT} ")
+OTHER_PLACE = re.compile(rf" (?:in|at|from|over|off|for|round|around) (?:the |our |my )?{_NOT_HERE} (?:[a-z]+ )?{_SPOT} ")
 _WAS = re.compile(r" (?:was|were|had|used|lay|found|been|anchored|shelved|it|had) ")
 _THEN = (
     r"(?:last (?:night|week|year|time|month|summer|winter|spring|autumn|season|trip)|yesterday|ago|used to|previously|formerly|at first|originally)"
@@ -105,7 +108,7 @@ _IN_A_PART = (
     ),
     sought(_NOT_GOING, "not dont doesnt didnt wont shant cant never isnt arent wouldnt neednt cannot"),
 )
-_ELSEWHERE = sought(_OTHER_PLACE, "next other last previous neighbouring outer former nearby old usual first")
+_ELSEWHERE = sought(OTHER_PLACE, "next other last previous neighbouring outer former nearby old usual first")
 _WAS_THEN = frozenset(("was", "were"))
 _ASKS = frozenset("how what which where when will can does do would should is are ?".split())
 
@@ -133,7 +136,7 @@ def _parts_left_out(tokens: list[Token], words: list[str], held: frozenset[str])
         said = f" {' '.join(words[begin:end])} "
         if any(regex.search(said) for regex in not_minded):
             out.update(range(*_told_in(words, parts, at)))
-        elif (elsewhere and _OTHER_PLACE.search(said) and _WAS.search(said)) or (then and _of_a_place(tokens, begin, end)):
+        elif (elsewhere and OTHER_PLACE.search(said) and _WAS.search(said)) or (then and _of_a_place(tokens, begin, end)):
             out.update(range(begin, end))
     return out
 
@@ -152,9 +155,11 @@ def clauses(words: list[str]) -> list[tuple[int, int]]:
 def _told_in(words: list[str], parts: list[tuple[int, int]], at: int) -> tuple[int, int]:
     """Return the part of a text that has the figures which a part speaks of: that one, or the one before it in the same sentence."""
     begin, end = parts[at]
-    if any(word[0] == "<" for word in words[begin:end]) or at == 0 or words[parts[at - 1][1]] in STOPS:
+    if any(word[0] == "<" for word in words[begin:end]):
         return begin, end
-    return parts[at - 1]
+    if end < len(words) and words[end] == "(" and at + 1 < len(parts):
+        return parts[at + 1]
+    return (begin, end) if at == 0 or words[parts[at - 1][1]] in STOPS else parts[at - 1]
 
 
 def _of_a_place(tokens: list[Token], begin: int, end: int) -> bool:
@@ -183,4 +188,4 @@ def _without(tokens: list[Token], out: set[int], dropped: list[Mention]) -> list
     return [token for at, token in enumerate(tokens) if at not in out or (token.mention is None and token.word in _ASKS)]
 
 
-__all__ = ["clauses", "elsewhere"]
+__all__ = ["OTHER_PLACE", "clauses", "elsewhere"]

@@ -7,9 +7,10 @@ import itertools
 import re
 from functools import lru_cache
 
-from anchorcalc.reader.elsewhere import clauses
+from anchorcalc.reader.elsewhere import OTHER_PLACE, clauses
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.neighbour import others_quantities
+from anchorcalc.reader.opinions import others_opinions
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.sought import sought
 from anchorcalc.reader.words import STOPS
@@ -31,10 +32,14 @@ _NOT_OURS = rf"(?:(?:spare|other|second|third|mooring|another) {_GEAR})"
 _LULL = r"(?:a lull|a surge|just now was|ahead (?:she|it|shed|itd)|flat out|full ahead|s figure)"
 _OFF = (
     r"(?:(?:over|across|round|around|beyond) the (?:sound|bay|fjord|water|way|point|headland|corner|channel)|on the other side"
-    r"|(?:farther|further) (?:in|out|up|down|along|north|south|east|west)|up the coast|down the coast|out at sea)"
+    r"|(?:farther|further) (?:in|out|up|down|along|north|south|east|west)|up the coast|down the coast|out at sea"
+    r"|outer (?:isles|islands|skerries|banks)|in the offing)"
 )
 _MARKED = re.compile(rf" (?:{_EARLIER}|{_USUAL}|{_SELLERS}|{_NOT_OURS}|{_OFF}|{_LULL}) ")
-_WAS = re.compile(r"(?<! or) (?:was|were|had|dragged|drew|lay|blew|used|held) (?:(?!and|but|reads|shows|says|is)[a-z]+ ){0,4}<")
+_WAS = re.compile(
+    r"(?<! or)(?<! or it)(?<! else it) (?:was|were|had|dragged|drew|lay|blew|used|held|carried|stowed|sailed|cleared|fell|rose|came)"
+    r" (?:(?!and|but|reads|shows|says|is)[a-z]+ ){0,4}<"
+)
 _WE_WERE = re.compile(r" (?:we|i|it|there|she|that|which|low|high|water|tide|lw|hw) (?:was|were|had|lay|held) ")
 _TODAY = re.compile(r" (?:now|tonight|today|here) ")
 _JUST_NOW = re.compile(r" (?:just now|at the moment|at present|right now|so far|lull|by day) ")
@@ -48,18 +53,31 @@ _ONLY_PART = re.compile(
 
 
 @lru_cache(maxsize=1)
-def lesser(tokens: tuple[Token, ...]) -> frozenset[int]:
-    """Return where the quantities stand that count for less than others."""
+def lesser(tokens: tuple[Token, ...], text: str) -> frozenset[int]:
+    """Return where the quantities of a text stand that count for less than others."""
     words = [token.word for token in tokens]
     found: set[int] = set()
     parts = clauses(words)
     for begin, end in parts:
         said = f" {' '.join(words[begin:end])} "
-        if "<" in said and ((_MARKED.search(said) or _WAS.search(said)) and not _TODAY.search(said)):
+        if "<" not in said or _TODAY.search(said):
+            continue
+        if _MARKED.search(said) or _WAS.search(said) or OTHER_PLACE.search(said) or (_AT.search(said) and _at_a_name(tokens[begin:end], text)):
             found.update(token.start for token in tokens[begin:end] if token.mention is not None)
     line = f" {' '.join(words)} "
     found.update(tokens[line.count(" ", 0, one.start("what")) - 1].start for one in _ONLY_PART.finditer(line))
-    return frozenset(found | _for_the_moment(tokens, words, parts))
+    return frozenset(found | _for_the_moment(tokens, words, parts)) | others_opinions(tokens)
+
+
+_AT = re.compile(r" (?:at|over at|off|in|outside) ")
+_OURS = frozenset("we i iam weare our my ours mine us here".split())
+
+
+def _at_a_name(tokens: tuple[Token, ...], text: str) -> bool:
+    """Say whether a part of a text tells of a place by its name, and not that we lie there: `at Kaldnes the gauge showed 28 m/s`."""
+    pairs = itertools.pairwise(tokens)
+    named = any(one.word in ("at", "off", "in", "outside") and text[other.start].isupper() and other.mention is None for one, other in pairs)
+    return named and not any(token.word in _OURS for token in tokens)
 
 
 def _for_the_moment(tokens: tuple[Token, ...], words: list[str], parts: list[tuple[int, int]]) -> set[int]:
@@ -93,6 +111,7 @@ _UNKNOWN = re.compile(
     r" (?:yet |really |quite )?(?:know|tell|say|see|recall|remember|judge|read|make out|guess)"
     rf"| (?:i|we)(?: have)? (?:never|not yet|havent|have not|didnt|did not)(?: yet| even| once| ever)? {_LEARNT}"
     rf"| {_NOBODY}(?: has| have| ever| aboard| here| can)* (?:{_LEARNT}|knows|remembers|told|say|tell|remember)"
+    r"| (?:i|we) (?:must|have to|need to|still have to|ought to|shall)(?: first| still)? (?:measure|count|weigh|check|look|sound)"
     r"| yet to (?:look|measure|count|weigh|sound|find|be|learn|ask|see)"
     r"| (?:i|we)(?: have| am)? (?:forgot|forget|forgotten|lost count|no idea|no clue|not a clue|wouldnt know|not sure)"
     r"| (?:stamped off|worn off|rubbed off|painted over|illegible|unreadable|torn out|(?:anyone|anybody|anyones|anybodys) guess|a mystery|unknown"
@@ -105,7 +124,7 @@ _UNKNOWN_BY = sought(
 )
 
 
-def unknown(tokens: list[Token], dropped: list[Mention], *, others: bool) -> list[Token]:
+def unknown(tokens: list[Token], dropped: list[Mention], *, text: str, others: bool) -> list[Token]:
     """Leave out the figures of another time, place, boat or gear beside what is said to be unknown: they do not stand for it."""
     words = [token.word for token in tokens]
     line = f" {' '.join(words)} "
@@ -115,7 +134,7 @@ def unknown(tokens: list[Token], dropped: list[Mention], *, others: bool) -> lis
     if not near:
         return tokens
     said = tuple(tokens)
-    aside = lesser(said) - _ours_then(said) | (frozenset() if others else others_quantities(said).likely)
+    aside = lesser(said, text) - _ours_then(said) | (frozenset() if others else others_quantities(said).likely)
     out = {at for at in near if tokens[at].mention is not None and tokens[at].start in aside}
     dropped.extend(mention for at in sorted(out) if (mention := tokens[at].mention) is not None)
     return [token for at, token in enumerate(tokens) if at not in out]

@@ -9,6 +9,7 @@ from anchorcalc.reader.given_up import as_it_was, given_up, gone
 from anchorcalc.reader.lesser import unknown
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.no_figures import idle
+from anchorcalc.reader.opinions import ratios_in_short, slopes_alike
 from anchorcalc.reader.sentence import Sentence, Token
 from anchorcalc.reader.shorthand import jotted
 from anchorcalc.reader.spoken import joined
@@ -20,7 +21,7 @@ def restated(sentence: Sentence) -> tuple[Sentence, list[Mention]]:
     """Return a text with spoken forms made one and corrections made; and the quantities that were taken back."""
     dropped: list[Mention] = []
     tokens = joined(jotted(idle(list(sentence.tokens), text=sentence.text)))
-    tokens = denied(corrected(tokens, dropped), dropped)
+    tokens = denied(corrected(slopes_alike(ratios_in_short(tokens)), dropped), dropped)
     return Sentence(sentence.text, tuple(tokens)), dropped
 
 
@@ -28,7 +29,7 @@ def our_own(sentence: Sentence, *, others: bool) -> tuple[Sentence, list[Mention
     """Return a text without what it tells of other days, and of other boats unless those count; and the quantities so dropped."""
     dropped: list[Mention] = []
     tokens = gone(given_up(_not_minded(list(sentence.tokens), dropped), dropped), dropped)
-    tokens = unknown(elsewhere(tokens, dropped), dropped, others=others)
+    tokens = unknown(elsewhere(tokens, dropped), dropped, text=sentence.text, others=others)
     tokens = as_it_was(believed(tokens, dropped), dropped)
     tokens = _own(tokens, dropped, others=others)
     return (Sentence(sentence.text, tuple(tokens)) if tuple(tokens) != sentence.tokens else sentence), dropped

@@ -18,14 +18,14 @@ _INSTRUMENTS = frozenset(
     "drawings manual pacing marks tally tag label stamp plate logbook receipt invoice chart plan map radar gps meter caliper cell".split()
 )
 _PEOPLE = frozenset(
-    "i we hand uncle manual mate skipper bosun crew wife husband son daughter cook navigator helmsman owner harbourmaster pilot partner brother sister "
-    "boy girl deckhand surveyor builder broker law".split()
+    "i we hand uncle manual mate skipper bosun crew wife husband son daughter cook navigator helmsman owner harbourmaster pilot partner brother "
+    "sister boy girl deckhand surveyor builder broker law".split()
 )
 _SAYS = frozenset(
     "says say said make reads read shows show gives gave has makes reckons thinks finds found got insists claims swears measured told tells "
     "puts calls give put lists bills".split()
 )
-_SMALL = frozenset("it is at there that about around only a the depth as us here down to".split())
+_SMALL = frozenset("it is at there that about around only a the depth as us here down to her him me them".split())
 
 
 class Told(NamedTuple):
