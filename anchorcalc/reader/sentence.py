@@ -23,13 +23,14 @@ class Token(NamedTuple):
 
 
 class Sentence:
-    """A whole text: its tokens, and the same as one line of words with a space on either side of each."""
+    """A whole text: its tokens, the same as one line of words with a space on either side of each, and which words it has."""
 
-    __slots__ = ("line", "text", "tokens")
+    __slots__ = ("line", "text", "tokens", "words")
 
     def __init__(self, text: str, tokens: tuple[Token, ...]) -> None:
         self.text, self.tokens = text, tokens
-        self.line = f" {' '.join([token.word for token in tokens])} "
+        words = [token.word for token in tokens]
+        self.line, self.words = f" {' '.join(words)} ", frozenset(words)
 
 
 def read(text: str) -> Sentence:

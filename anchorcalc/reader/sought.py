@@ -19,6 +19,10 @@ class Sought(NamedTuple):
         """Return all that is found in a line of these words."""
         return () if self.needs.isdisjoint(words) else self.regex.finditer(line)
 
+    def search(self, line: str, words: Set[str]) -> re.Match[str] | None:
+        """Return the first that is found in a line of these words."""
+        return None if self.needs.isdisjoint(words) else self.regex.search(line)
+
 
 def sought(regex: re.Pattern[str], needs: str) -> Sought:
     """Return a regular expression with the words, one of which it cannot do without."""

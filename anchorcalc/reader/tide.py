@@ -7,6 +7,7 @@ from anchorcalc.reader.fits import with_unit
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
 from anchorcalc.reader.sentence import Token
+from anchorcalc.reader.sought import sought
 from anchorcalc.reader.words import STOPS
 from anchorcalc.units.kinds import Amount
 from anchorcalc.vocabulary import TERMS
@@ -36,24 +37,21 @@ _BOTH = re.compile(
     r" (?:tides? (?:\S+ ){0,2}?(?:coming and going|in and out|up and down|to and fro|ebbing and flooding|rising and falling)"
     r"|(?:at|it is|its) (?:neaps|springs)|(?:neap|spring) tides?)(?= )"
 )
-_NONE = (
-    " no tide ",
-    " forget the tide ",
-    " forget tide ",
-    " ignore the tide ",
-    " ignore tide ",
-    " tideless ",
-    " nontidal ",
-    " non - tidal ",
-    " tide standing ",
-    " no tides ",
-    " without tide ",
-    " slack all night ",
-    " not tidal ",
-    " no tide here ",
-    " never mind the tide ",
+_TIDELESS = tuple(  # as they stand without `the`
+    f" {phrase} "
+    for phrase in (
+        "no tide", "no tides", "forget tide", "ignore tide", "never mind tide", "without tide", "tideless", "nontidal", "non - tidal", "not tidal",
+        "tide standing", "slack all night",
+    )
+)  # fmt: skip
+_OF_NO_TIDE = frozenset("tide tides tideless nontidal tidal slack".split())  # one of these stands in each
+_RISE = sought(
+    _RISES,
+    "rising making make makes rise rises come comes coming flooding flood floods fill fills filling big huge massive large range some top incoming "
+    "hw high",
 )
-_NONE_BARE = tuple(phrase.replace(" the ", " ") for phrase in _NONE)
+_FALL = sought(_FALLS, "falling fall falls drop drops dropping ebbing ebb ebbs running run go goes going out sinking")
+_TO_AND_FRO = sought(_BOTH, "tide tides neap neaps spring springs")
 
 
 def settle_tide(reading: Reading) -> None:
@@ -66,20 +64,22 @@ def settle_tide(reading: Reading) -> None:
     _heights(reading)
     _ebb_is_no_rise(reading)
     _at_the_top(reading)
-    line = reading.sentence.line
+    line, words = reading.sentence.line, reading.sentence.words
     if _tideless(reading):
         for term in ("tide_rise", "tide_fall"):
             if term in takes and term not in reading.asked and term not in reading.bare:
                 reading.asked[term] = Amount("length", 0.0, 0.0, "m", 0.0, 0.0)
         return
-    for term, told in (("tide_rise", _RISES), ("tide_fall", _FALLS)):
-        if term in takes and term not in reading.asked and term not in reading.bare and (told.search(line) or _BOTH.search(line)):
+    for term, told in (("tide_rise", _RISE), ("tide_fall", _FALL)):
+        if term not in takes or term in reading.asked or term in reading.bare:
+            continue
+        if told.search(line, words) or _TO_AND_FRO.search(line, words):
             reading.open_terms[term] = TERMS[term].prompt
 
 
 def _tideless(reading: Reading) -> bool:
     bare_line = reading.sentence.line.replace(" the ", " ")
-    return any(phrase in bare_line for phrase in _NONE_BARE)
+    return not _OF_NO_TIDE.isdisjoint(reading.sentence.words) and any(phrase in bare_line for phrase in _TIDELESS)
 
 
 _DOWN = frozenset(("down", "drops", "drop", "falls", "fall", "ebbs", "ebb", "sinks", "sink"))
@@ -89,6 +89,8 @@ def _down_to(reading: Reading) -> None:
     """`It drops to 3 m` tells what is left at low water, not the fall."""
     tokens = reading.sentence.tokens
     start = reading.sources.get("tide_fall", (-1, 0.0))[0]
+    if start < 0 or _DOWN.isdisjoint(reading.sentence.words):
+        return
     for at, token in enumerate(tokens):
         told = at >= 2 and tokens[at - 1].word == "to" and tokens[at - 2].word in _DOWN
         if told and token.start == start and token.word == "<length>" and token.mention is not None and "tide_fall" not in reading.rivals:
@@ -97,6 +99,7 @@ def _down_to(reading: Reading) -> None:
 
 
 _CHART = frozenset(("chart", "charted"))
+_OF_THE_CHART = _CHART | {"dries", "drying"}
 _TIDE = frozenset(("tide", "tides", "tidal", "gauge"))
 _STANDS = frozenset("height gauge stands standing".split())
 _AT_ONCE = frozenset("now moment minute present currently presently".split())
@@ -109,6 +112,8 @@ _CHANGES = frozenset(
 def _chart_and_tide(reading: Reading) -> None:
     """A depth on the chart and a height of tide that stands now are told of one place: together they make the depth."""
     tokens = reading.sentence.tokens
+    if _OF_THE_CHART.isdisjoint(reading.sentence.words):
+        return
     lengths = [at for at, token in enumerate(tokens) if token.word == "<length>" and token.mention is not None]
     around = {at: _around(tokens, at) for at in lengths}
     charted = [at for at in lengths if _on_chart(*around[at])]
@@ -190,6 +195,8 @@ def _ebb_is_no_rise(reading: Reading) -> None:
     """`An ebb of 3 m to come` is yet to come, but no rise."""
     start = reading.sources.get("tide_rise", (-1, 0.0))[0]
     tokens = reading.sentence.tokens
+    if start < 0:
+        return
     at = next((at for at, token in enumerate(tokens) if token.start == start), 0)
     mention = tokens[at].mention
     if mention is None or at < 2 or "tide_rise" in reading.rivals or "tide_rise" not in reading.asked:
@@ -211,8 +218,9 @@ _TOP_NOW = re.compile(
 
 def _at_the_top(reading: Reading) -> None:
     """At high water the depth is the most there will be: what the ebb will take is no part of a rode."""
-    if _TOP_NOW.search(reading.sentence.line) and "tide_fall" not in reading.question.inputs and "tide_rise" not in reading.asked:
-        reading.told.update(one.start for one, term in reading.aside if term == "tide_fall" and "another" not in one.flags)
+    falls = [one.start for one, term in reading.aside if term == "tide_fall" and "another" not in one.flags]
+    if falls and "tide_fall" not in reading.question.inputs and "tide_rise" not in reading.asked and _TOP_NOW.search(reading.sentence.line):
+        reading.told.update(falls)
 
 
 def _heights(reading: Reading) -> None:
