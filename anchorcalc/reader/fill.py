@@ -6,6 +6,7 @@ from typing import Any
 from anchorcalc import cautions
 from anchorcalc.declare import Question
 from anchorcalc.reader.between import ALL_TERMS
+from anchorcalc.reader.fastenings import settle_fastenings
 from anchorcalc.reader.fits import as_given, fit, with_unit
 from anchorcalc.reader.gear import settle_gear
 from anchorcalc.reader.guess import place_by_kind, place_unclaimed
@@ -40,6 +41,7 @@ def filled(*, sentence: Sentence, question: Question, system: str | None, earlie
     _neighbour(reading)
     settle_marks(reading)
     _words(reading)
+    settle_fastenings(reading)
     settle_gear(reading)
     _units(reading, system=system, earlier=earlier)
     _sounder(reading, boat=boat, earlier=earlier)

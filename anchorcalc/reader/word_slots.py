@@ -10,7 +10,7 @@ from anchorcalc.vocabulary import TERMS
 
 _NEGATED_WITHIN = 4
 _CLOSE, _SHORT = 2, frozenset(("no", "without", "nor", "neither"))
-_APART = frozenset(("units", "reads_from", "marks_from"))
+_APART = frozenset(("units", "reads_from", "marks_from", "bitter_end", "shackles"))
 
 
 class WordSaid(NamedTuple):
@@ -33,7 +33,6 @@ def _sayings() -> dict[str, list[tuple[tuple[str, ...], str, str]]]:
             *(
                 (choice, (("form motor" if choice == "motor" else choice.replace("_", " ")),))
                 for choice in term.choices
-                if name not in ("bitter_end", "shackles")
             ),
             *term.said_as,
         ):
