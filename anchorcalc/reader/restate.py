@@ -75,7 +75,8 @@ def _own(tokens: list[Token], dropped: list[Mention], *, others: bool) -> list[T
     state, since = "", 0
     buffer: list[Token] = []
     words = [token.word for token in tokens]
-    if "<date>" not in words and not any(_opens(word) and _opening(words, at)[0] for at, word in enumerate(words)):
+    openers = _openers()
+    if "<date>" not in words and not any(_opening(words, at)[0] for at, word in enumerate(words) if word in openers):
         return tokens
     for at, token in enumerate(tokens):
         if state and at > since and (token.word in STOPS or token.word == ")" or _closes(words, at, state)):
@@ -87,7 +88,7 @@ def _own(tokens: list[Token], dropped: list[Mention], *, others: bool) -> list[T
             state = ""
         if not state and token.word == "<date>" and any(word in ("now", "today", "tonight") for word in words[at:]):
             state, since, buffer = "past", at, []
-        if not state and _opens(token.word):
+        if not state and token.word in openers:
             state, since = _opening(words, at)
             state = "" if state == "other" and others else state
             if state == "past" and any(word in ("was", "had", "were") for word in words[max(0, at - 4) : at]):
@@ -102,8 +103,10 @@ def _own(tokens: list[Token], dropped: list[Mention], *, others: bool) -> list[T
     return kept
 
 
-def _opens(word: str) -> bool:
-    return word in _openings() or word in _SHIPS or word in ("neighbour", "neighbours")
+@cache
+def _openers() -> frozenset[str]:
+    """Return the words that may begin what is told of another day or another boat."""
+    return _SHIPS | {"neighbour", "neighbours", *_openings()}
 
 
 def _just_told(kept: list[Token], dropped: list[Mention]) -> None:

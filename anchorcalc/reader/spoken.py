@@ -16,8 +16,9 @@ _TIDAL = frozenset(("low", "high", "lw", "hw", "tide", "tides", "flood", "ebb", 
 
 def joined(tokens: list[Token]) -> list[Token]:
     """Return the tokens with what belongs together made one mention."""
-    tokens = of_those(tokens)
-    if len(_TIDAL.intersection(token.word for token in tokens)) >= 2:
+    words = {token.word for token in tokens}
+    tokens = of_those(tokens) if "of" in words else tokens.copy()
+    if len(words & _TIDAL) >= 2:
         tokens = [tide_time(tokens, at) for at in range(len(tokens))]
     found: list[Token] = []
     at = 0
@@ -41,7 +42,7 @@ def joined(tokens: list[Token]) -> list[Token]:
         else:
             found.append(made[0])
             at = made[1]
-    return _products(found)
+    return found if words.isdisjoint(_PRODUCT) else _products(found)
 
 
 def _made(tokens: list[Token], at: int) -> tuple[Token, int] | None:

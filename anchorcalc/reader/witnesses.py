@@ -44,10 +44,12 @@ def told(tokens: tuple[Token, ...] | list[Token]) -> list[Told]:
         if who and token.mention is not None:
             found.append(Told(who, at, token.mention))
             continue
+        if token.mention is None:
+            continue
         place = at - 1
         while place >= 0 and (tokens[place].word in _SMALL or tokens[place].word == "="):
             place -= 1
-        if token.mention is None or place < 0:
+        if place < 0:
             continue
         says = tokens[place].word in _SAYS and place > 0
         if says or found:  # `the lead says 5 m, the sounder 7 m`
