@@ -33,8 +33,8 @@ def question_meant(sentence: Sentence, before: Before | None) -> tuple[Question 
     """Return the question that a line of words asks, where an exchange before may have named it."""
     line = sentence.line
     start, end = foreign(line)
-    rest = (*sentence.tokens[: line.count(" ", 0, start)], *sentence.tokens[line.count(" ", 0, end) :]) if start >= 0 else sentence.tokens
-    weighed = weigh(rest)
+    own = (*sentence.tokens[: line.count(" ", 0, start)], *sentence.tokens[line.count(" ", 0, end) :]) if start >= 0 else sentence.tokens
+    weighed = weigh(own)
     if before is None:
         return (question_named(weighed[0].question) if weighed else None), weighed
     rest = _OPENERS.sub(" ", line, count=1)

@@ -20,6 +20,9 @@ _HELD = _TIED | _FIXED | frozenset("secured attached fastened fast held holding 
 _NEVER = frozenset(
     "not isnt arent wasnt werent never no without hasnt havent nobody forgot want wants need needs lack lacks neither nor nothing".split()
 )
+_BARELY = re.compile(
+    r" (?:(?:hand|finger) tight|(?:just|simply|merely|only) (?:lies|lying|dropped|stowed|coiled|sits)|dropped in|not on anything)(?= )"
+)
 _WAS = (" used to ", " was once ", " had been ")
 _BACK = (" sorry ", " no ", " correction ")
 _GEAR = re.compile(r" (?:<mass>|<length>|anchor|boat|kedge|spare)(?= )")
@@ -43,7 +46,8 @@ def _told(line: str) -> tuple[dict[str, str], list[str]]:
     found: dict[str, str] = {}
     ends: list[str] = []
     about, stopped = "", False
-    for clause in _CLAUSE.findall(re.sub(r" (?:the|a|an|my|our|its|their)(?= )", "", line)):
+    line = _BARELY.sub(" loose", re.sub(r" (?:the|a|an|my|our|its|their)(?= )", "", line))
+    for clause in _CLAUSE.findall(line):
         text = f" {clause.strip(' .,;:?!()–')} "
         named = "bitter_end" if _END.search(text) else "shackles" if _PINS.search(text) else ""
         if not named and (_GEAR.search(text) or (stopped and not any(one in text for one in _BACK))):
