@@ -50,7 +50,7 @@ def _follow(*, cased: str, low: str, items: list[tuple[int, int, float]], mark_o
         items.append((mark.end(), number.end, number.value))
         unit = unit_at(cased=cased, low=low, at=number.end)
         if unit is not None:
-            return unit if len(items) > 2 or "," not in mark[0] or "and" in mark[0] else None
+            return unit if len(items) > 2 or not {",", ";"} & set(mark[0]) or "and" in mark[0] else None
     return None
 
 

@@ -107,11 +107,11 @@ ROWS: tuple[Row, ...] = (
     ),
     _row("we weare", "number", before=r"\b(?:we are|we'?re) ", behind=r" (?:aboard|on board|up)\b|\Z|\.", high=8.0),
     _row(  # what it costs
-        "cost costs costing paid pay budget price priced quotes quote quoted charges charge insured sells sold fee deposit bill buy bought",
+        "cost costs costing paid pay budget price priced quotes quote quoted charges charge insured sells sold fee deposit bill buy bought premium",
         "number",
         before=r"\b(?:cost(?:s|ing)?|paid|pay(?! (?:out|away|her))|budget|priced?|quote[sd]?|charge[sd]?|insured(?: for| at)?"
-        r"|bought(?: [a-z]+){0,4} for"
-        rf"|sells? (?:it |them |one )?(?:for|at)|fee|deposit|bill)\b(?! out){_GAP}",
+        r"|bought(?: [a-z]+){0,9} for"
+        rf"|sells? (?:it |them |one )?(?:for|at)|fee|deposit|bill|premium)\b(?! out){_GAP}",
         low=15.0,
     ),
     _row(
@@ -151,8 +151,17 @@ ROWS: tuple[Row, ...] = (
         high=2099.0,
     ),
     _row("hours", "number", before=r"\bhours (?:on|of) (?:the |her )?engine(?: is| are|:)? "),
-    _row("on", "number", before=r"\b(?:say|said|heard|called|calling|announced|told us|listen) on ", low=6.0, high=88.0),
-    _row("came course in on", "number", before=r"\b(?:came|come|ran|run|left|go|went) (?:in |out )?on ", low=100.0, high=360.0),
+    _row("on", "number", before=r"\b(?:say|said|heard|called|calling|announced|told us|told me|listen|listening) on ", low=6.0, high=88.0),
+    _row("came coming come course in on", "number", before=r"\b(?:came|come|coming|ran|run|left|go|went) (?:in |out )?on ", low=80.0, high=360.0),
+    _row("bound", "number", before=r"\bbound (?:on )?", high=360.0),
+    _row("x", "number", before=r"\bx to ", low=1.0, high=1.0),
+    _row(
+        "shop dealer chandler marina yard broker seller",
+        "number",
+        before=r"\b(?:shop|dealer|chandler|marina|yard|broker|seller) (?:wants?|asks?|offers?|says?) ",
+    ),
+    _row("tin metre year foot", "number", behind=r" an? (?:tin|pot|year)\b| (?:an?|per) (?:met(?:re|er)|foot) for\b"),
+    _row("lot apiece", "number", behind=r" (?:the lot|apiece)\b", low=300.0),
     _row("vhf channel", "number", before=rf"\b(?:vhf|channel)\b{_GAP}", low=1.0, high=99.0),
     _row(  # what stands above the deck
         "mast masthead masts air rig bridge",

@@ -57,6 +57,28 @@ def _whole(tokens: list[Token], at: int) -> tuple[Token, Token] | None:
     return one, two
 
 
+_LET_OUT = frozenset("of chain rode rope line warp cable out veered streamed down let paid".split())
+
+
+def in_as_many(tokens: list[Token]) -> list[Token]:
+    """Return the tokens with the depth of `twenty fathoms veered in three` in the unit of what is out."""
+    found = list(tokens)
+    for at in range(2, len(tokens)):
+        value, mention = number_at(tokens, at), tokens[at].mention
+        if value is None or mention is None or tokens[at - 1].word != "in" or word_at(tokens, at + 1) not in ("", ",", ".", ";", "?", ")", "\n"):
+            continue
+        before = at - 2
+        while before > at - 6 and before > 0 and tokens[before].word in _LET_OUT:
+            before -= 1
+        out = tokens[before].mention
+        if out is None or out.kind != "length" or not isinstance(out.amount, Amount) or out.amount.unit not in UNIT or is_size(out):
+            continue
+        if value * 2 < out.amount.value:
+            length = with_unit(Amount("number", 0.0, 0.0, "", value, value), unit=out.amount.unit)
+            found[at] = tokens[at]._replace(word="<length>", mention=mention._replace(kind="length", amount=length))
+    return found
+
+
 def _of_all(tokens: list[Token], at: int) -> bool:
     """Say whether a length is the whole of which another is out: `of my 80 m I've 48 m over the bow`."""
     begins = (
@@ -145,4 +167,4 @@ def _rope_before(tokens: list[Token], at: int) -> str:
 
 _GRADES = frozenset(("g", "grade"))
 
-__all__ = ["ROPES", "of_ours", "sized"]
+__all__ = ["ROPES", "in_as_many", "of_ours", "sized"]

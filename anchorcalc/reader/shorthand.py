@@ -1,7 +1,7 @@
 """What is jotted down, not said: `HW +1.9`, `2.2 m @ 09:15 low`, `nine. metres that is`."""
 
 from anchorcalc.reader.fits import with_unit
-from anchorcalc.reader.rode_said import ROPES, of_ours, sized
+from anchorcalc.reader.rode_said import ROPES, in_as_many, of_ours, sized
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.spoken_parts import number_at, word_at
 from anchorcalc.units.kinds import Amount
@@ -17,15 +17,20 @@ def jotted(tokens: list[Token]) -> list[Token]:
     if "<clock>" in words and not _SIDES.isdisjoint(words):
         tokens = _sides_first(tokens)
     if not words.isdisjoint(_UNIT):
-        tokens = _unit_behind(tokens)
+        tokens = _more_of_them(_unit_behind(tokens))
     if not words.isdisjoint(ROPES):
         tokens = sized(tokens)
+    if "in" in words:
+        tokens = in_as_many(tokens)
     if "of" in words:
         tokens = of_ours(tokens)
     return [_valued(tokens, at) for at in range(len(tokens))]
 
 
-_NAMES = frozenset("rise rising fall falling bow roller chock stem depth reserve spare margin draught ebb flood out".split())
+_NAMES = frozenset(
+    "rise rises rising fall falls falling drop drops dropping bow roller chock stem depth reserve spare margin draught ebb flood out".split()
+)
+_ACROSS = frozenset(("across", "wide"))
 _KEEPS, _BACK = frozenset(("keep", "keeping", "leave", "leaving")), frozenset(("back", "inboard", "spare", "aboard"))
 _FEW = frozenset(("one", "two", "three"))
 
@@ -36,7 +41,7 @@ def _valued(tokens: list[Token], at: int) -> Token:
     before, behind = tokens[at - 1].word if at else "", word_at(tokens, at + 1)
     if mention is None or mention.kind != "number" or mention.text.lower() not in _FEW:
         return token
-    if before not in _NAMES and not (before in _KEEPS and behind in _BACK):
+    if before not in _NAMES and not (before in _KEEPS and behind in _BACK) and behind not in _ACROSS:
         return token
     counted = behind.isalpha() and behind.endswith("s") and behind not in ("us", "is")
     return token if counted else token._replace(mention=mention._replace(flags=mention.flags | {"valued"}))
@@ -126,6 +131,23 @@ def _pair_before(tokens: list[Token], at: int) -> int:
         if start >= 0 and {tokens[start].word, tokens[at - 1].word} == pair and (gap == 1 or tokens[at - 2].word == "at"):
             return start
     return -1
+
+
+def _more_of_them(tokens: list[Token]) -> list[Token]:
+    """Return the tokens with `four more feet` made the length that it is."""
+    found: list[Token] = []
+    at = 0
+    while at < len(tokens):
+        value, unit, mention = number_at(tokens, at), _UNIT.get(word_at(tokens, at + 2)), tokens[at].mention
+        if value is not None and mention is not None and unit and word_at(tokens, at + 1) == "more":
+            length = with_unit(Amount("number", 0.0, 0.0, "", value, value), unit=unit)
+            made = mention._replace(kind="length", amount=length, flags=mention.flags | {"another"})
+            found += [tokens[at]._replace(word="<length>", mention=made), tokens[at + 1]]
+            at += 3
+        else:
+            found.append(tokens[at])
+            at += 1
+    return found
 
 
 # --- `nine. metres that is`, `50 of rope, m I mean` ---------------------------------------------------------------------------------

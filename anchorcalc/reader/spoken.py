@@ -11,7 +11,7 @@ _PRODUCT = frozenset(("x", "×", "by"))
 
 
 _BEGINS = frozenset(("half", "quarter", "shackle"))  # words that may begin what is joined, as quantities do
-_TIDAL = frozenset(("low", "high", "lw", "hw", "tide", "tides", "flood", "ebb", "tops"))
+_TIDAL = frozenset(("low", "high", "lw", "hw", "tide", "tides", "flood", "ebb", "tops", "table", "tables"))
 
 
 def joined(tokens: list[Token]) -> list[Token]:
@@ -110,9 +110,11 @@ _ONE_IN = frozenset(("in", "every", "for", "to", "each"))
 
 def _one_in(tokens: list[Token], at: int) -> tuple[Token, int] | None:
     """`one in twenty`, `1 to 19`, `1 m every 18 m`, `one metre in twenty two`."""
-    if word_at(tokens, at + 1) not in _ONE_IN:
+    joint = at + 1 + (word_at(tokens, at + 1) == "down")  # `one down for each ten`
+    if word_at(tokens, joint) not in _ONE_IN:
         return None
-    first, last = tokens[at].mention, tokens[at + 2].mention if at + 2 < len(tokens) else None
+    end = joint + 1 + (word_at(tokens, joint + 1) in ("each", "every"))
+    first, last = tokens[at].mention, tokens[end].mention if end < len(tokens) else None
     if first is None or last is None or not isinstance(first.amount, Amount) or not isinstance(last.amount, Amount):
         return None
     if first.amount.value != 1.0 or first.amount.low != first.amount.high or last.amount.value <= 1.0 or last.amount.low != last.amount.high:
@@ -126,7 +128,7 @@ def _one_in(tokens: list[Token], at: int) -> tuple[Token, int] | None:
     if first.kind == "number" and last.kind == "length":
         return None
     slope = 1.0 / last.amount.value
-    return token_of(tokens, at, at + 3, "ratio", Amount("ratio", slope, slope, "", slope, slope)), at + 3
+    return token_of(tokens, at, end + 1, "ratio", Amount("ratio", slope, slope, "", slope, slope)), end + 1
 
 
 def _parts_to_one(tokens: list[Token], at: int) -> tuple[Token, int] | None:
