@@ -92,7 +92,8 @@ def _takes_back(tokens: list[Token], place: int) -> bool:
     if words[0] in _STRONG or (words[0] in ("no", "not") and _is_no(tokens, place)):
         return True
     found = any(tuple(words[: len(one)]) == one for one in _LONGER.get(words[0], ()))
-    return found and not (words[:2] == ["make", "it"] and tokens[place - 1].word in _WHO)
+    meant = words[:3] in (["i", "mean", "to"], ["i", "mean", "its"])  # `I mean to have 33 m out`
+    return found and not meant and not (words[:2] == ["make", "it"] and tokens[place - 1].word in _WHO)
 
 
 def _leads(tokens: list[Token], at: int, strong: int, place: int) -> bool:
@@ -105,7 +106,14 @@ def _leads(tokens: list[Token], at: int, strong: int, place: int) -> bool:
         return place - strong <= _REACH
     if _TELLS.fullmatch(f" {' '.join(token.word for token in tokens[begin:place])} "):
         return True
+    if begin - strong >= 2 and place - begin <= 3 and not _names(tokens[begin:place]):
+        return True
     return _explained(tokens, strong, place)
+
+
+def _names(tokens: list[Token]) -> bool:
+    """Say whether some words call a figure behind them something."""
+    return any(weight > _NAMES for one in spoken(tuple(tokens)) for _, weight in one.behind)
 
 
 def _explained(tokens: list[Token], strong: int, place: int) -> bool:
@@ -114,7 +122,7 @@ def _explained(tokens: list[Token], strong: int, place: int) -> bool:
     behind = tokens[place + 1].word if place + 1 < len(tokens) else "."
     words = [token.word for token in why]
     was = any(words[at : at + 2] in (["that", "was"], ["it", "was"], ["this", "was"]) for at in range(len(words)))
-    named = not was and any(weight > _NAMES for one in spoken(tuple(why)) for _, weight in one.behind)
+    named = not was and _names(why)
     return words[-1] in _SIGNS and any(word in _SIGNS for word in words[:-1]) and not named and (behind in _SIGNS or behind == "now")
 
 
@@ -190,6 +198,8 @@ def _denial(tokens: list[Token], at: int) -> int:
         return -1
     pair = (tokens[place - 1].word if place else "", tokens[place].word)
     passed = frozenset(token.word for token in tokens[place + 1 : at])
+    if tokens[place].word == "no" and place == at - 1 and (place == 0 or pair[0] in _SIGNS) and at + 1 < len(tokens) and tokens[at + 1].word == "of":
+        return place  # `no 60 m of chain on this boat`
     if pair in _DENIES_TOO or (tokens[place].word == "instead" and "of" in passed):
         return place
     return place if tokens[place].word in _DENIES and not (passed & {"of", "by", "what"}) else -1

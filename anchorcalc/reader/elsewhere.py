@@ -19,6 +19,7 @@ _NO_MATTER = re.compile(
     rf" {_NOT} (?:[a-z]+ )?(?:bother|interest|concern|worry|trouble|worrie)s?(?: (?:me|us|anyone|anybody|him|her))? "
     r"| (?:is |are |of )?(?:nothing to|no concern of|no business of|no worry to|no threat to|of no interest to|no matter to) (?:me|us|ours|mine|do) "
     r"| another (?:story|matter|world|tale)| is (?:their|his|her) (?:business|affair|problem|lookout|own business)| is no guide"
+    r"| (?:is )?(?:of )?no (?:use|help|good) (?:here|to us|to me|for us)| (?:doesnt|does not) apply"
 )
 _NOT_GOING = re.compile(
     rf" (?:we|i|us|iam|weare|and|but|where|which)(?: (?:are|am|will|shall))? {_NOT}(?: (?:want|mean|plan|care|dare|intend) to)? {_LIE} {_THERE} "
@@ -42,6 +43,9 @@ _UNDONE = (
     r"(?:didnt|did not|havent|have not|never did|wont|will not|shant|decided (?:not|against|otherwise)|thought better|changed (?:my|our) minds?"
     r"|dropped (?:that|it|the)|dropped this|left it|gave (?:it|that|up)|binned (?:it|that)|scrapped (?:it|that)|let it be|cancelled"
     r"|rejected|called it off|not now|stayed|found it|nothing came)"
+)
+_ONLY_MEANT = re.compile(
+    rf" (?:was|were) (?:going|about) to(?P<what> [^.;?!]*?{_K}[^.;?!]*?) [.;,] (?:then|but|so|instead|in the end|only)(?: (?:i|we|it|the|saw|that))+ "
 )
 _CAME_TO_NOTHING = re.compile(rf" {_PLANS}(?P<what> [^.;?!]*?{_K}[^.;?!]*?),? (?:and|but|then|so|only we|only i)(?: [a-z]+){{0,2}} {_UNDONE} ")
 _WHOSE = r"(?:the|our|my|her|that|an|a|this|one|your)"
@@ -83,6 +87,9 @@ _BRACKETED = re.compile(rf" \((?P<what> [^()]*?(?:{_THEN}|(?:on|in|with|for) the
 # By which words each is known: without one of them it is not looked for. Over the whole text, and over each part of it.
 _IN_ALL = (
     sought(_NOT_IN, "not longer wont skipping avoiding missing leaving"),
+    sought(_FORGET, "forget disregard ignore mind"),
+    sought(_NOT_THE, "not"),
+    sought(_ONLY_MEANT, "going about"),
     sought(_A_MISS, "miss alone"),
     sought(_IF_ONLY, "have"),
     sought(
@@ -104,7 +111,8 @@ _IN_ALL = (
 _IN_A_PART = (
     sought(
         _NO_MATTER,
-        "bother bothers interest interests concern concerns worry worrys trouble troubles worrie worries nothing business threat matter",
+        "bother bothers interest interests concern concerns worry worrys trouble troubles worrie worries nothing business threat matter another "
+        "affair problem lookout guide use help good apply",
     ),
     sought(_NOT_GOING, "not dont doesnt didnt wont shant cant never isnt arent wouldnt neednt cannot"),
 )

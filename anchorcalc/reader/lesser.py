@@ -28,16 +28,21 @@ _SELLERS = (
     r"(?:sells|stocks|offers|quotes|wants|lists|keeps|model)"
 )
 _GEAR = r"(?:one|anchor|boat|hook|rode|chain|warp|line|rope|coil|set|kedge|cable|bower)"
-_NOT_OURS = rf"(?:(?:spare|other|second|third|mooring|another) {_GEAR})"
+_ADVICE = (
+    r"(?:(?:told (?:me|us)|advised|advises|recommended|recommends|taught (?:me|us)) (?:to|never|not|always)"
+    r"|would have (?:said|used|let))"
+)
+_NOT_OURS = rf"(?:kedge|(?:spare|other|second|third|mooring|another) {_GEAR})"
 _LULL = r"(?:a lull|a surge|just now was|ahead (?:she|it|shed|itd)|flat out|full ahead|s figure)"
 _OFF = (
     r"(?:(?:over|across|round|around|beyond) the (?:sound|bay|fjord|water|way|point|headland|corner|channel)|on the other side"
     r"|(?:farther|further) (?:in|out|up|down|along|north|south|east|west)|up the coast|down the coast|out at sea"
     r"|outer (?:isles|islands|skerries|banks)|in the offing)"
 )
-_MARKED = re.compile(rf" (?:{_EARLIER}|{_USUAL}|{_SELLERS}|{_NOT_OURS}|{_OFF}|{_LULL}) ")
+_MARKED = re.compile(rf" (?:{_EARLIER}|{_USUAL}|{_SELLERS}|{_NOT_OURS}|{_OFF}|{_LULL}|{_ADVICE}) ")
 _WAS = re.compile(
-    r"(?<! or)(?<! or it)(?<! else it) (?:was|were|had|dragged|drew|lay|blew|used|held|carried|stowed|sailed|cleared|fell|rose|came)"
+    r"(?<! or)(?<! or it)(?<! else it)"
+    r" (?:was|were|had|dragged|drew|lay|blew|used|held|bought|gave|lost|cut|carried|stowed|sailed|cleared|fell|rose|came)"
     r" (?:(?!and|but|reads|shows|says|is)[a-z]+ ){0,4}<"
 )
 _WE_WERE = re.compile(r" (?:we|i|it|there|she|that|which|low|high|water|tide|lw|hw) (?:was|were|had|lay|held) ")

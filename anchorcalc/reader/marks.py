@@ -5,12 +5,17 @@ import re
 from anchorcalc.reader.fits import with_unit
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
+from anchorcalc.reader.withdrawn import without_withdrawn
 from anchorcalc.units.kinds import Amount
 from anchorcalc.vocabulary import TERMS
 
 _FROM = {
     "anchor": (
         " from anchor ",
+        " from hook ",
+        " from ring of anchor ",
+        " include chain ",
+        " counting chain in ",
         " from shackle ",
         " reckoned from anchor ",
         " counted from anchor ",
@@ -32,6 +37,14 @@ _FROM = {
     ),
     "chain_end": (
         " from chain end ",
+        " after chain end ",
+        " after end of chain ",
+        " past end of chain ",
+        " up rope from chain ",
+        " up line from chain ",
+        " up warp from chain ",
+        " counted but line ",
+        " counted but rope ",
         " from end of chain ",
         " line only ",
         " from where chain ends ",
@@ -72,6 +85,7 @@ _FROM = {
         " rope alone ",
     ),
 }
+_NOUNS = "anchor|hook|chain end|end of chain|splice|rope|line|warp|chain"
 _ARTICLES = (" the ", " a ", " an ", " my ", " our ", " its ")
 
 
@@ -87,6 +101,7 @@ def settle_marks(reading: Reading) -> None:
     line = reading.sentence.line
     for article in _ARTICLES:
         line = line.replace(article, " ")
+    line = without_withdrawn(line, _NOUNS)
     if _AT_THE_JOIN.search(line) or _FROM_END.search(line):
         line += "from chain end "
     found = {word for word, phrases in _FROM.items() if any(_plain(line, phrase) for phrase in phrases)} or _counted(line)
@@ -150,9 +165,9 @@ def _plain(line: str, phrase: str) -> bool:
     at = line.find(phrase)
     return (
         at >= 0
-        and not line[:at].endswith((" not", " isnt", " arent"))
+        and not line[:at].endswith((" not", " isnt", " arent", " dont", " doesnt", " never"))
         and (
-            phrase != " from anchor "
+            phrase not in (" from anchor ", " from hook ")
             or not line[:at].rstrip().endswith((">", "far"))
             or " marks" in line[:at]
             or _EVERY.search(line[:at]) is not None

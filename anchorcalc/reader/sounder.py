@@ -3,6 +3,7 @@
 import re
 
 from anchorcalc.reader.sentence import Token
+from anchorcalc.reader.withdrawn import without_withdrawn
 
 _FROM: dict[str, tuple[str, ...]] = {
     "keel": (
@@ -86,6 +87,9 @@ def _other_than_zero(before: str) -> bool:
     return not _SHOWN & words and bool((_HULL | _ASKS) & words)
 
 
+_NOUNS = "keel|transducer|surface|waterline|sensor|ducer"
+
+
 def reads_from(tokens: tuple[Token, ...], *, transducer_given: bool) -> list[str]:
     """Return what the text says that the sounder measures from; more than one where it says more than one."""
     words = [token.word for token in tokens if token.word not in _ARTICLES and token.word not in _SMALL]
@@ -93,6 +97,7 @@ def reads_from(tokens: tuple[Token, ...], *, transducer_given: bool) -> list[str
     line = _FROM_ITS.sub(" from ", line)  # `from its transducer`
     if any(f" {name} " in line for name in ("transducer", *_SENSORS)):
         line = _FROM_THERE.sub(r" \1 from transducer ", line).replace(" from there ", " from transducer ")
+    line = without_withdrawn(line, _NOUNS)
     doubt = _EITHER.search(line)
     if doubt is not None:
         return [_ZEROS[doubt[1]], _ZEROS[doubt[2]]]

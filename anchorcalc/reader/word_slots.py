@@ -4,6 +4,7 @@ from functools import cache
 from typing import NamedTuple
 
 from anchorcalc.reader.sentence import Token, spelled
+from anchorcalc.reader.withdrawn import only_thought
 from anchorcalc.reader.words import NEGATIONS, STOPS
 from anchorcalc.units.kinds import WORD
 from anchorcalc.vocabulary import TERMS
@@ -30,10 +31,7 @@ def _sayings() -> dict[str, list[tuple[tuple[str, ...], str, str]]]:
         if term.kind.name != WORD.name or name in _APART:
             continue
         for word, sayings in (
-            *(
-                (choice, (("form motor" if choice == "motor" else choice.replace("_", " ")),))
-                for choice in term.choices
-            ),
+            *((choice, (("form motor" if choice == "motor" else choice.replace("_", " ")),)) for choice in term.choices),
             *term.said_as,
         ):
             for saying in sayings:
@@ -85,6 +83,8 @@ def _gives_way(first: WordSaid, later: WordSaid, words: list[str], end: int) -> 
     """Say whether a word told first is taken back, or is of what is no more where the later is of what is there now."""
     between = set(words[first.end : later.at])
     gone = bool(_GONE & {*words[max(0, first.at - 5) : first.at], *between})
+    if only_thought(words[max(0, first.at - 6) : first.at], words[first.end : later.at]):
+        return True
     return bool(_TAKEN_BACK & between) or (gone and bool(_THERE_NOW & {*between, *words[later.end : end]}))
 
 
