@@ -4,8 +4,8 @@ import re
 from collections.abc import Iterator
 from typing import NamedTuple
 
+from anchorcalc.reader.our_words import our_words
 from anchorcalc.reader.reading import Reading
-from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.words import NEGATIONS, STOPS
 from anchorcalc.vocabulary import TERMS
 
@@ -17,12 +17,12 @@ _SUBJECTS = {
         rf"{_NOT_WHERE} (?:(?:(?:bitter|inner|inboard|inside|tail|locker|inward|standing|ships) ends?|(?:far|other|boat|lower|loose|very) end"
         rf"(?! of (?!{_RODE})))(?: of {_RODE})?|last (?:chain )?(?:link|fathom|bit)(?! of tide)(?: of {_RODE})?|tail of {_RODE}"
         rf"|ends? of (?:<length> (?:of )?)?{_RODE}|(?:chain|rope|line|rode|warp|cable|locker) ends?|chain tail)(?= )"
-        rf"|{_NOT_WHERE}(?<! both)(?<! either) end(?= (?:(?:is|isnt|just|simply|only|not|lies|lying|hangs|was|were|left|wasnt|made|sits|seems|found|being"
-        r"|:) )*"
+        rf"|{_NOT_WHERE}(?<! both)(?<! either) end(?= (?:(?:is|isnt|just|simply|only|not|lies|lying|hangs|was|were|left|wasnt|made|sits|seems"
+        r"|found|being|:) )*"
         r"(?:tied|lashed|lashing|knotted|shackled|bolted|welded|riveted|fixed|free|loose|unsecured|secured|fastened|attached|fast|in locker) )"
     ),
     "shackles": re.compile(
-        r"(?<! by)(?<! from)(?<! of)(?<! via)(?<! with) (?:(?:shackle|screw|clevis) (?:pins?|bolts?)"
+        r"(?<! by)(?<! from)(?<! via)(?<! with) (?:(?:shackle|screw|clevis) (?:pins?|bolts?)"
         r"|pins?(?: (?:of|on|in) (?:every |all |each )?shackles?)?"
         r"|bolts? (?:of|in) shackles?|shackles?|moused shackles?)(?= )"
     ),
@@ -33,8 +33,8 @@ _STATES = {
         ("link", "lashings?|lanyard|cord|twine|small stuff|light line|cod line|rope tail|string|knot|bowline|hitch|hitches|cut|slash|slip|rope yarn"),
         ("tied", "tied|lashed|knotted|hitched|spliced|seized|tie|roped|bent"),
         ("fixed", "shackled|bolted|welded|riveted|fixed|screwed|padlocked|clamped|permanently"),
-        ("fixed", "(?:with|by|on|via|through) (?:stout |big |<length> )?(?:shackle|bolt|padlock)"),
-        ("free", "free|loose|unsecured|unattached|unfastened|untied|adrift|to nothing|nothing|undone"),
+        ("fixed", "(?:with|by|on|via|through|:) (?:stout |big |<length> )?(?:shackle|bolt|padlock)"),
+        ("free", "free(?! it| them| her| with)|loose|unsecured|unattached|unfastened|untied|adrift|to nothing|nothing|undone"),
         ("free", "(?:just|simply|merely) (?:lies|lying|sits|dropped|thrown|there)"),
         ("held", "secured?|fastened|attached|made fast|fast|connected|joined|belayed|held|secure|hooked"),
     ),
@@ -42,7 +42,7 @@ _STATES = {
         ("seized", "seized?|seizing|seizings|moused?|mousing|mousings|wired?|wires|wiring|lockwired?|cable ties?|zip ties?|safety wire"),
         ("seized", "tied|lashed|twine|cord"),
         ("open", "bare|open|loose|unwired|unseized|unmoused|unlocked|unsecured|naked|taped?|undone"),
-        ("open", "finger tight|hand tight|finger tightened|screwed (?:in|up)"),
+        ("open", "nothing (?:on|in|through|round|around) (?:them|it|any)|finger tight|hand tight|finger tightened|screwed (?:in|up)"),
         ("seized", "secured?|locked|secure"),
     ),
 }
@@ -50,8 +50,7 @@ _STATE = {
     term: re.compile(" (?:" + "|".join(f"(?P<{value}_{at}>{words})" for at, (value, words) in enumerate(states)) + ")(?= )")
     for term, states in _STATES.items()
 }
-_PLAIN_OF_PINS = frozenset("moused mousing unwired unseized unmoused seized wired".split())
-_ARTICLES = frozenset("the a an my our her his their your".split())
+_PLAIN_OF_PINS = frozenset("moused seizing seizings mousing unwired unseized unmoused seized wired".split())
 _PARTS = frozenset(", ( ) – - and but while whereas".split())
 _LACKS = NEGATIONS | frozenset(
     "forgot forgotten forget want wants need needs lack lacks lacking missing havent hasnt hadnt didnt nothing none yet unable instead nobody "
@@ -59,7 +58,8 @@ _LACKS = NEGATIONS | frozenset(
 )
 _LACKS_BEHIND = re.compile(
     r" (?:(?:is|are|was|of|still|on|:|\?|them|pins?|shackles?|it) )*"
-    r"(?:missing|lacking|none|no|nil|absent|to do|to come|wanted|wanting|forgotten|undone)(?= )"
+    r"(?:missing|lacking|none|no|nil|absent|to do|to come|wanted|wanting|forgotten|undone|(?:(?:has|have|had) )?(?:all )?(?:rotted|rusted|fell|fallen"
+    r"|came off|come off|gone|broken|parted|perished|chafed|snapped|went))(?= )"
 )
 _TAKEN_BACK = frozenset("no sorry actually correction wait rather oops scratch nope again but now since used was were before instead then".split())
 _CARRIES = frozenset("it they them that these those all both none each every <number> ours".split())
@@ -88,7 +88,7 @@ def settle_fastenings(reading: Reading) -> None:
     terms = [term for term in _SUBJECTS if term in reading.question.inputs]
     if not terms:
         return
-    words = [token.word for token in _bare(reading.sentence.tokens)]
+    words = [token.word for token in our_words(reading.sentence)]
     said, spoken = _read(words)
     said["bitter_end"] = said["bitter_end"] or _made_fast_inside(words)
     for term in terms:
@@ -97,10 +97,6 @@ def settle_fastenings(reading: Reading) -> None:
             reading.put(term, value)
         if not values and term not in reading.asked and (spoken[term] or any(one.value == "held" for one in said[term])):
             reading.open_terms[term] = TERMS[term].prompt
-
-
-def _bare(tokens: tuple[Token, ...]) -> list[Token]:
-    return [token for token in tokens if token.word not in _ARTICLES]
 
 
 def _matches(pattern: re.Pattern[str], line: str) -> Iterator[tuple[str, int, int]]:
@@ -200,9 +196,22 @@ def _value(state: _Seen, words: list[str], line: str) -> str:
     """Return a state, with `un` before it where it is denied or wanting."""
     back = words[max(0, state.at - 6) : state.at]
     cut = max((at + 1 for at, word in enumerate(back) if word in STOPS or word in _PARTS or word == ":"), default=0)
-    denied = bool(_LACKS & set(back[cut:]))
+    denied = bool(_LACKS & set(back[cut:])) or _only_meant(words, state)
     behind = _LACKS_BEHIND.match(line, _offset(words, state.end))
-    return f"un{state.value}" if denied or (behind is not None and state.value not in ("free", "open")) else state.value
+    if denied or (behind is not None and state.value not in ("free", "open")):
+        return f"un{state.value}"
+    return f"once {state.value}" if _ONCE & set(back[cut:]) else state.value
+
+
+def _only_meant(words: list[str], state: _Seen) -> bool:
+    """Say whether something is only meant to be done: `I have still to seize the pins`, not `I remembered to wire them`."""
+    before = words[max(0, state.at - 4) : state.at]
+    return words[state.at] in _TO_DO and before[-1:] == ["to"] and not _DID & set(before)
+
+
+_TO_DO = frozenset("seize mouse wire tie lash lock secure".split())
+_DID = frozenset("remembered remember managed sure careful always take took care".split())
+_ONCE = frozenset("used formerly previously once had".split())
 
 
 def _offset(words: list[str], at: int) -> int:

@@ -3,24 +3,11 @@
 import math
 import re
 
-from anchorcalc.reader.held import settle_held
 from anchorcalc.reader.reading import Reading
+from anchorcalc.reader.spares import settle_spare
 from anchorcalc.units.kinds import Amount
 
 _NO_CHAIN = re.compile(r" (?:no chain|without (?:any |a )?(?:bit of )?chain|chainless|not a link of chain|chain : none|chain none)(?= )")
-_NO_SPARE = re.compile(
-    r" (?:no|without a|havent a|not a|nor a|never a) (?:spare|second anchor|second hook|other anchor|other hook|kedge|second one)(?= )"
-    r"| only (?:that|this|the) (?:single|one|<number>) (?:anchor|hook)(?= )| just (?:the )?<number> (?:anchor|hook)(?= )"
-    r"| (?:spare|spare anchor|second anchor|spare hook|kedge) (?:: |= |is |\? |- )?(?:none|no|nil|missing|ashore|lost)(?= )"
-    r"| (?:(?:one|single|only|<number>) anchor (?:only|aboard only)|(?:only one|only a single|just one|only <number>|just <number>) anchor)(?= )"
-)
-_SPARE = re.compile(
-    r" (?:spare (?:anchor|hook|pick|bower|plough|claw|fisherman|grapnel|one (?:aboard|below|in|on)|aboard|below|on board|onboard"
-    r"|stowed|in the (?:locker|hold|bilge))|second (?:anchor|hook|bower)|kedge|backup (?:anchor|hook)"
-    r"|<number> anchors (?:aboard|on board|carried)|spare (?:- |: )(?:yes|<number>)"
-    r"|(?:one|a|<number>) spare(?! part| metre| <)"
-    r"|another (?:anchor|hook) (?:aboard|below|stowed|in))(?= )"
-)
 _FLAT = re.compile(
     r" (?:dead flat|pull flat|flat pull|horizontal pull|straight horizontal|pull is flat|level pull|pull dead level|pull horizontal)(?= )"
 )
@@ -31,12 +18,8 @@ _DRY = re.compile(r" (?:no current|no stream|no tidal stream|slack water)(?= )")
 
 def settle_gear(reading: Reading) -> None:
     """Put what is plainly said to be there, or not, into a reading."""
-    settle_held(reading)
     takes, line, asked = reading.question.inputs, reading.sentence.line, reading.asked
-    if "spare_anchor" in takes and _SPARE.search(line):
-        asked["spare_anchor"] = True
-    if "spare_anchor" in takes and _NO_SPARE.search(line):
-        asked["spare_anchor"] = False
+    settle_spare(reading)
     if "chain" in takes and "chain" not in asked and "chain" not in reading.bare and _NO_CHAIN.search(line):
         asked["chain"] = Amount("length", 0.0, 0.0, "m", 0.0, 0.0)
         if "chain_size" in asked and "line_size" in takes and "line_size" not in asked and "chain_size" not in reading.rivals:

@@ -1,0 +1,64 @@
+"""Whether a second anchor is aboard: by the words for one, by what is said not to be there, and by how many anchors there are."""
+
+import re
+
+from anchorcalc.reader.our_words import our_words
+from anchorcalc.reader.reading import Reading
+from anchorcalc.reader.sentence import Token
+from anchorcalc.units.kinds import Amount
+from anchorcalc.vocabulary import TERMS
+
+_ANCHOR = r"(?:anchors?|hooks?|bowers?|picks?|kedges?|plough|claw|fisherman|grapnel|fluke|scoop)"
+_SECOND = r"(?:spare|second|other|another|backup|back up|reserve|extra|additional|secondary|stern|stand by|standby|emergency)"
+_NOT_THERE = r"(?:none|no|nil|nope|zero|missing|ashore|lost|stolen|sold|gone|not (?:carried|aboard|on board|fitted|there)|left (?:ashore|behind|at home)|at home)"
+_NO = re.compile(
+    rf" (?:no|without|never|not|havent|hasnt|nor|lack|lacks|lacking|dont|doesnt|wants)(?: (?:any|got|have|single|carry|own|such thing as|of|<number>)){{0,3}} "
+    rf"(?:{_SECOND}(?: {_ANCHOR}| one)|(?:spare|backup|kedge|reserve)(?! [a-z]+(?<! aboard)(?<! at)(?<! and)(?<! if)(?<! on)(?<! in)))(?= )"
+    rf"| (?:{_SECOND} {_ANCHOR}|spare|kedge|backup)(?: (?:is|was|:|=|\?|-|–|got|has been|were|,|aboard|carried|on board)){{0,3}} {_NOT_THERE}(?= )"
+    rf"| (?:sold|lost|swapped|left)(?: [a-z]+)? (?:{_SECOND} {_ANCHOR}|kedge|spare)(?= )"
+    r"| (?:only|just|lone|sole|single)(?: (?:that|this|have|got|carry|has|carries|single|one|aboard|bower))* (?:anchor|hook)(?! (?:chain|line|rode|rope|light|of other))(?= )"
+    r"| (?:have|has|got|carry|carries|is|with|ships|own|owns) one (?:anchor|hook)(?! in reserve)(?= )"
+    r"| one (?:anchor|hook) (?:only|in all|in total|and (?:no more|that is (?:it|all)|nothing else)|all told|aboard only)(?= )"
+    r"| nothing (?:in reserve|spare|to fall back (?:on|upon)|behind it|else to (?:drop|let go|put down|anchor with))(?= )"
+)
+_YES = re.compile(
+    rf" (?:{_SECOND} (?:<mass> )?{_ANCHOR}|kedges?|(?:two|several|pair of|couple of) (?:[a-z]+ )?(?:anchors|hooks|bowers)"
+    r"|spare (?:one )?(?:(?:is|:|-|–|of|,|=) )*(?:aboard|below|stowed|carried|yes|one|two|on board|onboard|in (?:locker|hold|bilge|lazarette|cockpit|forepeak)|<mass>)"
+    r"|(?:as|for|and|one|with|plus|have|carry|got|has) spare(?! [a-z]{2,}(?<! aboard)(?<! too)(?<! as)(?<! in)(?<! below)(?<! stowed)(?<! on))"
+    r"|(?:one|another|anchor|hook|<mass>) (?:stowed |kept |held |aboard )?in reserve|another (?:one )?(?:aboard|below|stowed))(?= )"
+)
+_WISHED = frozenset("should need want must ought buy buying recommend worth whether require requires consider add adding".split())
+_BACK = frozenset("sorry wait actually but though although however now correction rather only".split())
+_COUNTS = {1.0: "one", 2.0: "two", 3.0: "several", 4.0: "several"}
+
+
+def settle_spare(reading: Reading) -> None:
+    """Put into a reading whether a second anchor is aboard; ask where a text says both."""
+    if "spare_anchor" not in reading.question.inputs:
+        return
+    words = [_counted(token) for token in our_words(reading.sentence)]
+    line = f" {' '.join(words)} "
+    told = sorted((one.start(), one.end(), pattern is _YES) for pattern in (_NO, _YES) for one in pattern.finditer(line))
+    nays = [(start, end) for start, end, there in told if not there]
+    told = [
+        (start, end, there)
+        for start, end, there in told
+        if not there or (not any(first <= start < last for first, last in nays) and not _WISHED & set(line[:start].split()[-5:]))
+    ]
+    if not told:
+        return
+    answers = {there for _, _, there in told}
+    (_, before, _), (after, _, last) = told[0], told[-1]
+    if len(answers) == 1 or _BACK & set(line[before:after].split()) or not last:
+        reading.asked["spare_anchor"] = last
+    else:
+        reading.open_terms["spare_anchor"] = TERMS["spare_anchor"].prompt
+
+
+def _counted(token: Token) -> str:
+    """Return a word, a small number in letters."""
+    amount = token.mention.amount if token.mention is not None and token.word == "<number>" else None
+    return _COUNTS.get(amount.value, token.word) if isinstance(amount, Amount) else token.word
+
+
+__all__ = ["settle_spare"]
