@@ -8,7 +8,7 @@ import numpy as np
 
 from anchorcalc.answering.filling import Admitted
 from anchorcalc.answering.gate import admit
-from anchorcalc.answering.plan import Plan, plan_of
+from anchorcalc.answering.plan import Warnings, cautions_of, plan_of
 from anchorcalc.answering.replies import Answer, LeftAside
 from anchorcalc.answering.results import Builder, at_corner, headline_corner
 from anchorcalc.answering.taking import Taken, take
@@ -63,7 +63,7 @@ def answer(
     told = {**said, **_rounded(admitted, values)} if admitted.derived else said
     shown = SimpleNamespace(**told, **(_beside(said, builder.shown) if plan.namesakes else builder.shown))
     worked = SimpleNamespace(**_alike(said, admitted, values), **(_beside(said, exact) if plan.namesakes else exact))
-    warnings = _warnings(plan, question, everywhere)
+    warnings = _warnings(question, admitted.warnings or plan.warnings, everywhere)
     return plan.answer(
         status="answered",
         question=question.name,
@@ -155,12 +155,11 @@ def _working(
     return lines
 
 
-def _warnings(plan: Plan, question: Question, values: Mapping[str, Any]) -> tuple[Caution, ...]:
-    holding = [rule for rule in plan.at_times if somewhere(rule.holds(values))]
+def _warnings(question: Question, warnings: Warnings, values: Mapping[str, Any]) -> tuple[Caution, ...]:
+    holding = [rule for rule in warnings.left if somewhere(rule.holds(values))]
     if not holding:
-        return plan.always
-    said = [rule.caution for rule in question.cautions if rule.condition is None or rule in holding]
-    return tuple({caution.code: caution for caution in said}.values())
+        return warnings.always
+    return cautions_of(rule for rule in question.cautions if rule in warnings.holding or rule in holding)
 
 
 def _not_aboard(question: Question, boat: Mapping[str, Any], found: Mapping[str, Any]) -> Iterator[Caution]:

@@ -7,7 +7,7 @@ from typing import Any, NamedTuple
 import msgspec
 import numpy as np
 
-from anchorcalc.answering.plan import plan_of
+from anchorcalc.answering.plan import Warnings, plan_of, warnings_beside
 from anchorcalc.answering.taking import Taken, text_of
 from anchorcalc.declare import Derivation, Question
 from anchorcalc.errors import Fault
@@ -32,6 +32,7 @@ class Admitted(msgspec.Struct, kw_only=True):
     notes: list[str]
     derived: list[Derivation]
     ranges: tuple[str, ...] = ()
+    warnings: Warnings | None = None
 
 
 TIDE_TIMES = ("low_at", "high_at", "at")
@@ -54,6 +55,7 @@ def fill(question: Question, admitted: Admitted, refused: set[str]) -> None:
         admitted.values.update(beside.values)
         admitted.taken.update(beside.taken)
         admitted.origins.update(beside.origins)
+        admitted.warnings = beside.warnings
         return
     for derivation in question.derives:
         _derive(derivation, question, admitted, refused)
@@ -66,11 +68,12 @@ def fill(question: Question, admitted: Admitted, refused: set[str]) -> None:
 
 
 class Beside(NamedTuple):
-    """What is usual beside the inputs that were given, and whether each stands on what was assumed."""
+    """What is usual beside the inputs that were given, whether each stands on what was assumed, and the cautions that this settles."""
 
     values: dict[str, Any]
     taken: dict[str, Taken]
     origins: dict[str, Origin]
+    warnings: Warnings
 
 
 @lru_cache(maxsize=512)
@@ -80,7 +83,10 @@ def _beside(question: Question, names: tuple[str, ...], system: str) -> Beside |
         return None
     taken = {name: usual(term, system) for name, term in plan_of(question).usual if name not in names}
     values = {name: one.low for name, one in taken.items()} | {flag: name in taken for name, flag in question.assumable}
-    return Beside(values, taken, dict.fromkeys(taken, "assumed"))
+    results = {field.name for field in question.fields}
+    settled = {name: value for name, value in values.items() if name not in results}  # a result may have an input's name
+    warnings = warnings_beside(question, settled, known=results.union(names, values))
+    return Beside(values, taken, dict.fromkeys(taken, "assumed"), warnings)
 
 
 def shortfalls(question: Question, admitted: Admitted, refused: set[str]) -> Iterator[tuple[Any, Fault]]:

@@ -1,11 +1,35 @@
 """What stays the same from one call of a question to the next, worked out when it is first asked."""
 
+from collections.abc import Iterable, Mapping
 from functools import cache
+from typing import Any, NamedTuple
 
 from anchorcalc.answering.replies import answer_class, read_class
 from anchorcalc.cautions import Caution
 from anchorcalc.declare import Question, Warn
+from anchorcalc.physics.arrays import somewhere
 from anchorcalc.vocabulary.term import Term
+
+
+class Warnings(NamedTuple):
+    """The cautions of a question as far as they are settled: the rules that hold, what they say, and the rules that are left."""
+
+    holding: tuple[Warn, ...]
+    always: tuple[Caution, ...]
+    left: tuple[Warn, ...]
+
+
+def warnings_beside(question: Question, values: Mapping[str, Any], *, known: set[str] | None = None) -> Warnings:
+    """Return the cautions of a question beside values that stand; only rules on `known` names are left, where that is all there can be."""
+    ready = [one for one in question.cautions if values.keys() >= set(one.names)]
+    holding = tuple(one for one in ready if one.condition is None or somewhere(one.holds(values)))
+    left = tuple(one for one in question.cautions if one not in ready and (known is None or known.issuperset(one.names)))
+    return Warnings(holding, cautions_of(holding), left)
+
+
+def cautions_of(rules: Iterable[Warn]) -> tuple[Caution, ...]:
+    """Return what rules say, each caution once."""
+    return tuple({one.caution.code: one.caution for one in rules}.values())
 
 
 class Plan:
@@ -21,8 +45,7 @@ class Plan:
         self.takes_no_range = question.takes_no_range
         groups = () if question.one_of_may else question.one_of
         self.enough = frozenset(self.asked) if not (question.requires or question.pairs or groups) else None  # None: it depends
-        self.always: tuple[Caution, ...] = tuple({one.caution.code: one.caution for one in question.cautions if one.condition is None}.values())
-        self.at_times: tuple[Warn, ...] = tuple(one for one in question.cautions if one.condition is not None)
+        self.warnings = warnings_beside(question, {})
         self.answer, self.read = answer_class(question), read_class(question)
         known = {*question.inputs, *(name for one in question.derives for name in (one.gives, *one.takes))}
         self.namesakes = any(field.name in known for field in question.fields)  # a result with an input's name
