@@ -34,7 +34,7 @@ def ratios(found: list[Role], takes: frozenset[str]) -> list[Role]:
     return found
 
 
-_GUST = frozenset(("gust", "gusts", "gusting", "gusty", "squalls", "squall"))
+_GUST = frozenset(("gust", "gusts", "gusting", "gusty", "squalls", "squall", "peaks", "puffs"))
 _MEAN = frozenset(("mean", "average", "steady", "from"))
 
 
@@ -70,7 +70,13 @@ def _beside(sentence: Sentence, at: int, words: frozenset[str]) -> bool:
             return True
         if word.startswith("<") or (word in (",", ".", ";") and place == 0):
             break
-    return at + 1 < len(tokens) and tokens[at + 1].word in words and (at + 2 >= len(tokens) or tokens[at + 2].mention is None)
+    behind = at + 1
+    while behind < min(len(tokens), at + 3) and tokens[behind].word in _IN_THE:
+        behind += 1
+    return behind < len(tokens) and tokens[behind].word in words and (behind + 1 >= len(tokens) or tokens[behind + 1].mention is None)
+
+
+_IN_THE = frozenset(("in", "the"))  # `40 in the gusts`
 
 
 __all__ = ["gusts", "products", "ratios"]

@@ -151,7 +151,7 @@ def loose(reading: Reading, *, known: Iterable[str]) -> list[tuple[Mention, list
     found = []
     held = tuple(known)
     for mention, _ in reading.aside:
-        doubted = (mention.kind in MEASURED and not no_input(reading, mention)) or (
+        doubted = (mention.kind in MEASURED and not no_input(reading, mention) and not _mean_wind(reading, mention)) or (
             mention.kind == "number" and not _something_else(reading, mention)
         )
         if (mention.start not in reading.told | reading.theirs or maybe_meant(reading, mention, held)) and doubted and not repeated(reading, mention):
@@ -162,13 +162,22 @@ def loose(reading: Reading, *, known: Iterable[str]) -> list[tuple[Mention, list
     return found
 
 
+def _mean_wind(reading: Reading, mention: Mention) -> bool:
+    """Say whether a speed is that of the wind between the gusts, where those were taken."""
+    wind, amount = reading.asked.get("wind"), mention.amount
+    slower = mention.kind == "speed" and isinstance(wind, Amount) and isinstance(amount, Amount) and _NO_STREAM < amount.high <= wind.high
+    return slower and _BESIDE_GUSTS.search(reading.sentence.text) is not None
+
+
+_NO_STREAM = 3.0  # metres per second: what is slower may be the stream
 _NO_VALUE = frozenset(("label", "after_name", "times", "compound_word", "fraction", "article"))  # names, counts and trade fractions
 _CALLED = re.compile(r"(?:[A-Z][\w']+ |\"|\b(?:gone|dropped|eased|gone down|come down|risen) from )\Z")
 _COUNTED = re.compile(r" (?!this|plus|minus|less|across|towards|does|unless|thus|always|yours|ours)[a-z]{3,20}s\b| of (?:us|them|you)\b")  # `3 reefs`
 _NAMED = re.compile(r" [A-Z]")  # a boat called `Forty Winks`
 _MERELY = re.compile(r"\b(?:of|at|by|about|until|till|before|after|past|around|the|these|those|all|both) \Z")  # `a raft of two`, `at seven`
 _MORE = re.compile(r" (?:more|to (?:fall|rise|come|go|drop))\b")  # `two more to fall`
-_BESIDE_GUSTS = re.compile(r"\bgust|\bsquall", re.IGNORECASE)
+_BESIDE_GUSTS = re.compile(r"\bgust|\bsquall|\bpeaks of\b|\bpuffs\b", re.IGNORECASE)
+_OF_GUSTS = re.compile(r" gusting\b|(?: with)? gusts (?:of|to)\b")
 
 
 def _something_else(reading: Reading, mention: Mention) -> bool:
@@ -181,6 +190,7 @@ def _something_else(reading: Reading, mention: Mention) -> bool:
     digits = mention.text.isdigit() and len(mention.text) == 4
     named = _CALLED.search(text, max(0, mention.start - 24), mention.start) is not None or text[mention.end : mention.end + 1] == '"'
     mean = "wind" in reading.asked and _BESIDE_GUSTS.search(text) is not None
+    mean = mean or ("wind" not in reading.question.inputs and _OF_GUSTS.match(text, mention.end) is not None)
     again = _MORE.match(text, mention.end) is None and any(isinstance(one, Amount) and one.value == amount.value for one in reading.asked.values())
     item = text[mention.end : mention.end + 1] in (".", ")") and all(one in text for one in (f"1{text[mention.end]} ", f"2{text[mention.end]} "))
     return digits or named or mean or again or item or _COUNTED.match(text, mention.end) is not None

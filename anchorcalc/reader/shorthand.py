@@ -43,7 +43,7 @@ def _valued(tokens: list[Token], at: int) -> Token:
         return token
     if before not in _NAMES and not (before in _KEEPS and behind in _BACK) and behind not in _ACROSS:
         return token
-    counted = behind.isalpha() and behind.endswith("s") and behind not in ("us", "is")
+    counted = behind.isalpha() and behind.endswith("s") and behind not in ("us", "is", "across")
     return token if counted else token._replace(mention=mention._replace(flags=mention.flags | {"valued"}))
 
 
