@@ -6,7 +6,6 @@ from anchorcalc.reader.fits import with_unit
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.slots import spoken
-from anchorcalc.reader.sought import sought
 from anchorcalc.reader.words import STOPS
 from anchorcalc.units.kinds import UNIT, Amount
 
@@ -29,14 +28,13 @@ _BETWEEN = frozenset(
     "make mean meant okay misread misheard misspoke belay scrub strike scratch scrap check correction rather only just say dear me let see "
     "actually really exactly tell lie mistake error my pardon beg your was wrong should read be in at there these are".split()
 )
-_SIGNS = frozenset((",", "-", "–", ":", ";", ".", "!", "(", ")", "?"))
+SIGNS = frozenset((",", "-", "–", ":", ";", ".", "!", "(", ")", "?"))
 _SAYS = r"(?:says|say|said|reads|read|shows|gives|makes|has|forecast|forecasts)"
 _TELLS = re.compile(rf" (?:(?:the|my|our) )?[a-z]+(?: [a-z]+)? {_SAYS}(?: (?:that|it|is|about))* ")
 
 
 def corrected(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
     """Return a text with each figure that is taken back replaced by the one that takes its place."""
-    tokens = _said_wrongly(tokens, dropped)
     at = 0
     while at < len(tokens):
         if tokens[at].mention is not None:
@@ -123,7 +121,7 @@ def _explained(tokens: list[Token], strong: int, place: int) -> bool:
     words = [token.word for token in why]
     was = any(words[at : at + 2] in (["that", "was"], ["it", "was"], ["this", "was"]) for at in range(len(words)))
     named = not was and _names(why)
-    return words[-1] in _SIGNS and any(word in _SIGNS for word in words[:-1]) and not named and (behind in _SIGNS or behind == "now")
+    return words[-1] in SIGNS and any(word in SIGNS for word in words[:-1]) and not named and (behind in SIGNS or behind == "now")
 
 
 def _well(tokens: list[Token], at: int, place: int) -> bool:
@@ -164,71 +162,4 @@ def _alike(old: Mention, new: Mention) -> bool:
     )
 
 
-# --- said not to be -----------------------------------------------------------------------------------------------------------------
-
-_DENIES = frozenset(("not", "isnt", "wasnt", "arent", "forget", "ignore", "disregard", "scratch"))
-_DENIES_TOO = frozenset((("never", "mind"), ("dont", "mean"), ("not", "mean"), ("didnt", "mean"), ("instead", "of"), ("no", "longer")))
-_SAID = frozenset("a the at that i said about as of my what told you mentioned gave by earlier".split())
-
-
-def denied(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
-    """Leave out quantities that are said not to be: `not 7:1 tonight`, `never mind 8:1`; what is to be forgotten with what it is said to be."""
-    out: set[int] = set()
-    for at, token in enumerate(tokens):
-        begin = _denial(tokens, at) if token.mention is not None else -1
-        if token.mention is None or begin < 0:
-            continue
-        dropped.append(token.mention)
-        out.add(at)
-        if tokens[begin].word in _FORGET and (begin == 0 or tokens[begin - 1].word in _SIGNS):
-            end = next((place for place in range(at, len(tokens)) if tokens[place].word in _SIGNS), len(tokens))
-            out.update(place for place in range(begin, end) if tokens[place].mention is None)
-    return [token for at, token in enumerate(tokens) if at not in out]
-
-
-_FORGET = frozenset(("forget", "ignore", "disregard"))
-
-
-def _denial(tokens: list[Token], at: int) -> int:
-    """Return where the words begin that deny a quantity, articles and `that I said` passed over; -1 where none do."""
-    place = at - 1
-    while place >= 0 and tokens[place].word in _SAID and at - place <= 5:
-        place -= 1
-    if place < 0:
-        return -1
-    pair = (tokens[place - 1].word if place else "", tokens[place].word)
-    passed = frozenset(token.word for token in tokens[place + 1 : at])
-    if tokens[place].word == "no" and place == at - 1 and (place == 0 or pair[0] in _SIGNS) and at + 1 < len(tokens) and tokens[at + 1].word == "of":
-        return place  # `no 60 m of chain on this boat`
-    if pair in _DENIES_TOO or (tokens[place].word == "instead" and "of" in passed):
-        return place
-    return place if tokens[place].word in _DENIES and not (passed & {"of", "by", "what"}) else -1
-
-
-_K = r"<[a-z]+>"
-_WRONG = re.compile(
-    rf" {_K}(?= (?:[a-z]+ ){{0,6}}(?:is|was|are|were) (?:all |quite |simply |plain |just )?"
-    r"(?:wrong|out of date|outdated|a misprint|a mistake|an error|not right|incorrect|a typo|obsolete|no longer (?:true|right|so)) )"
-)
-_ONCE_SAID = re.compile(  # `I said eighty feet but it is actually ninety-five`, `we thought it was 6 m, the lead says 8 m`
-    r" (?:i|we) (?:said|wrote|told you|thought|guessed|reckoned|believed|put|first said|had said)(?: [a-z]+){0,4} (?P<old><(?P<kind>[a-z]+)>)"
-    r"(?: [a-z]+){0,5} ?[,;:.–-]?(?: but| though| and| however)?(?: [a-z]+){0,3} (?:actuall?y|really|in fact|turns out|turned out|in truth)"
-    r"(?: [a-z]+){0,3} <(?:(?P=kind)|number)> "
-)
-_IS_WRONG = sought(_WRONG, "wrong date outdated misprint mistake error right incorrect typo obsolete longer")
-_IS_REALLY = sought(_ONCE_SAID, "actually actualy really fact turns turned truth")
-
-
-def _said_wrongly(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
-    """Leave out a figure that the text calls wrong, or that it says was only thought."""
-    words = [token.word for token in tokens]
-    line, held = f" {' '.join(words)} ", frozenset(words)
-    out = {line.count(" ", 0, one.start()) for one in _IS_WRONG.within(line, held)}
-    out |= {line.count(" ", 0, one.start("old") - 1) for one in _IS_REALLY.within(line, held)}
-    if not out:
-        return tokens
-    dropped.extend(mention for at in sorted(out) if (mention := tokens[at].mention) is not None)
-    return [token for at, token in enumerate(tokens) if at not in out or token.mention is None]
-
-
-__all__ = ["corrected", "denied"]
+__all__ = ["SIGNS", "corrected"]

@@ -59,6 +59,12 @@ _WAS_GONE = re.compile(
     rf" (?P<what>(?:{_WHOSE} )?(?:[a-z]+ ){{0,2}}{_K}(?: {_K})?(?: [a-z]+){{0,3}})"
     rf" (?:(?:is |are |was |were |has |got |been |all |just )*{_GONE}|{_AWAY}) "
 )
+_RULED_OUT = re.compile(
+    rf" (?:ruled out|decided against|turned down|passed up|skipped|rejected|gave up on|steered clear of|kept away from)(?P<what> [^.;?!]*?{_K})"
+)
+_LENT = re.compile(
+    rf" (?P<what>{_K}(?: [a-z]+){{0,2}})(?: ,)? (?:that |which )?(?:i|we) (?:have )?(?:lent|gave away|sold|scrapped|threw|left (?:at home|ashore|behind))"
+)
 _STAYS = re.compile(
     r" (?:spare|second|third|other|another|kedge)(?: [a-z]+){0,2}(?: ,)?(?P<what>(?: [a-z]+)* <mass>)(?: ,)?"
     r" (?:stays|remains|lives|sleeps|sits|is|lies) "
@@ -102,6 +108,8 @@ _IN_ALL = (
         "sold scrapped thrown chucked lent given stolen binned retired gone more written went home ashore shed garage attic skip barn car van "
         "cellar loft",
     ),
+    sought(_RULED_OUT, "ruled decided turned passed skipped rejected gave steered kept"),
+    sought(_LENT, "lent gave sold scrapped threw left"),
     sought(_STAYS, "spare second third other another kedge"),
     sought(_OTHER_THING, "tender jolly inflatable spare mooring second other"),
     sought(_OLD, "old previous former last"),

@@ -27,7 +27,7 @@ _SELLERS = (
     r"(?:shop|dealer|seller|chandler|chandlery|catalogue|store|yard|makers?) (?:only |just |also )?"
     r"(?:sells|stocks|offers|quotes|wants|lists|keeps|model)"
 )
-_GEAR = r"(?:one|anchor|boat|hook|rode|chain|warp|line|rope|coil|set|kedge|cable|bower)"
+_GEAR = r"(?:one|anchor|plough|claw|scoop|fisherman|grapnel|fluke|boat|hook|rode|chain|warp|line|rope|coil|set|kedge|cable|bower)"
 _ADVICE = (
     r"(?:(?:told (?:me|us)|advised|advises|recommended|recommends|taught (?:me|us)) (?:to|never|not|always)"
     r"|would have (?:said|used|let))"

@@ -3,7 +3,8 @@
 import re
 from functools import cache
 
-from anchorcalc.reader.corrections import corrected, denied
+from anchorcalc.reader.corrections import corrected
+from anchorcalc.reader.denials import denied, said_wrongly, what_is_left
 from anchorcalc.reader.elsewhere import elsewhere
 from anchorcalc.reader.given_up import as_it_was, given_up, gone
 from anchorcalc.reader.lesser import unknown
@@ -21,7 +22,8 @@ def restated(sentence: Sentence) -> tuple[Sentence, list[Mention]]:
     """Return a text with spoken forms made one and corrections made; and the quantities that were taken back."""
     dropped: list[Mention] = []
     tokens = joined(jotted(idle(list(sentence.tokens), text=sentence.text)))
-    tokens = denied(corrected(slopes_alike(ratios_in_short(tokens)), dropped), dropped)
+    tokens = said_wrongly(what_is_left(slopes_alike(ratios_in_short(tokens)), dropped), dropped)
+    tokens = denied(corrected(tokens, dropped), dropped)
     return Sentence(sentence.text, tuple(tokens)), dropped
 
 
