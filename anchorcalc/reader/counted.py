@@ -5,6 +5,7 @@ import struct
 from collections.abc import Iterable, Mapping
 from functools import cache
 from importlib.resources import files
+from sys import intern
 
 import msgspec
 
@@ -22,7 +23,7 @@ class Counted:
             for sign, weight in by_sign.items():
                 packed[sign] = packed.get(sign, 0) + (weight << _LANE * lane)
         self.start = packed[""] + sum(_NOUGHT << _LANE * lane for lane in range(len(held)))
-        self.by_sign: dict[Sign, int] = {tuple(sign.split(" ")) if " " in sign else sign: weight for sign, weight in packed.items()}
+        self.by_sign = {_sign(said): weight for said, weight in packed.items()}
         self.outcomes = tuple(held)
         self.lanes = struct.Struct(f"<{len(held)}I")
         self._places: dict[frozenset[str] | None, dict[str, int]] = {}  # one for each question, at most with and without a sounder
@@ -43,6 +44,12 @@ class Counted:
         places = {name: place for place, name in enumerate(self.outcomes) if among is None or name in among}
         self._places[among] = places
         return places
+
+
+def _sign(said: str) -> Sign:
+    """Return a sign as it stands in the file; its words are the very objects that texts have, so that one look tells them alike."""
+    words = tuple(map(intern, said.split(" ")))
+    return words if len(words) > 1 else words[0]
 
 
 @cache

@@ -2,6 +2,7 @@
 
 import re
 from functools import lru_cache
+from sys import intern
 from typing import NamedTuple
 
 from anchorcalc.reader.mention import Mention
@@ -59,7 +60,7 @@ def _words(low: str, start: int, end: int, tokens: list[Token]) -> None:
 @lru_cache(maxsize=4096)
 def _meant(word: str) -> str:
     """Return a word in the spelling of the tables, a slip of the finger mended."""
-    return mended(spelled(word))
+    return intern(mended(spelled(word)))
 
 
 _CONTRACTED = {

@@ -21,6 +21,7 @@ _PEOPLE = frozenset(
     "i we hand uncle manual mate skipper bosun crew wife husband son daughter cook navigator helmsman owner harbourmaster pilot partner brother "
     "sister boy girl deckhand surveyor builder broker law".split()
 )
+_WITNESSES = _INSTRUMENTS | _PEOPLE
 _SAYS = frozenset(
     "says say said make reads read shows show gives gave has makes reckons thinks finds found got insists claims swears measured told tells "
     "puts calls give put lists bills".split()
@@ -40,11 +41,11 @@ def told(tokens: tuple[Token, ...] | list[Token]) -> list[Told]:
     """Return the figures that somebody or some instrument tells: `the plotter has 8 m`, `our skipper says 4:1`."""
     found: list[Told] = []
     for at, token in enumerate(tokens):
-        who = _by_whom(tokens, at) if token.mention is not None else ""
-        if who and token.mention is not None:
-            found.append(Told(who, at, token.mention))
-            continue
         if token.mention is None:
+            continue
+        who = _by_whom(tokens, at)
+        if who:
+            found.append(Told(who, at, token.mention))
             continue
         place = at - 1
         while place >= 0 and (tokens[place].word in _SMALL or tokens[place].word == "="):
@@ -54,7 +55,7 @@ def told(tokens: tuple[Token, ...] | list[Token]) -> list[Told]:
         says = tokens[place].word in _SAYS and place > 0
         if says or found:  # `the lead says 5 m, the sounder 7 m`
             who = _name(tokens, place - 1 if says else place)
-            if who in _INSTRUMENTS | _PEOPLE:
+            if who in _WITNESSES:
                 found.append(Told(who, at, token.mention))
     return found
 
@@ -70,7 +71,7 @@ def _by_whom(tokens: tuple[Token, ...] | list[Token], at: int) -> str:
     by = False
     for place in range(at + 1, min(len(tokens), at + 7)):
         word = tokens[place].word
-        if by and word in _INSTRUMENTS | _PEOPLE and not (place + 1 < len(tokens) and tokens[place + 1].word in _INSTRUMENTS):
+        if by and word in _WITNESSES and not (place + 1 < len(tokens) and tokens[place + 1].word in _INSTRUMENTS):
             return word
         if word in _BY or (word == "according" and not by):
             by = True
@@ -185,7 +186,7 @@ def _named(tokens: tuple[Token, ...], at: int) -> bool:
         place -= 1
     before = tokens[place].word
     behind = tokens[at + 1].word if at + 1 < len(tokens) else "."
-    told_only = before in _SAYS or before in _PEOPLE | _INSTRUMENTS or not before.isalpha() or before in ("and", "but", "while")
+    told_only = before in _SAYS or before in _WITNESSES or not before.isalpha() or before in ("and", "but", "while")
     return not (told_only and (not behind.isalpha() or behind in _BY or behind in ("and", "but", "so")))
 
 
