@@ -46,7 +46,7 @@ def cues() -> dict[str, tuple[tuple[Cue, ...], tuple[Cue, ...]]]:
 
 _SECOND = re.compile(
     r" (?:[,;?.] )?(?:and|also|and also|also ,) (?:what|how|which|when|where|will|is|does|do|can|would|could) "
-    r"(?!<\w+> (?:long|deep|over all|overall|loa|wide|boat) )"
+    r"(?!<\w+> (?:long|deep|over all|overall|loa|wide|boat) )(?![?.!] )"
     r"| [?.;] (?:then|next|second|secondly|second question|after that)(?: [:,-])? (?:what|how|which|when|where|will|is|are|does|do|can|would|could) "
 )
 _ASK_ENDS = re.compile(r" [?.!\n] ")
