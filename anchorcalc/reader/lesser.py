@@ -46,6 +46,9 @@ _WAS = re.compile(
     r" (?:(?!and|but|reads|shows|says|is)[a-z]+ ){0,4}<"
 )
 _WE_WERE = re.compile(r" (?:we|i|it|there|she|that|which|low|high|water|tide|lw|hw) (?:was|were|had|lay|held) ")
+_TAKEN_SO = re.compile(  # `peaked at 750 kgf last winter, so take that`
+    r" (?:take|use|reckon with|reckon on|work with|count with|count on|go by|assume|plan on|plan for) (?:that|it|this|those|the same) "
+)
 _TODAY = re.compile(r" (?:now|tonight|today|here) ")
 _JUST_NOW = re.compile(r" (?:just now|at the moment|at present|right now|so far|lull|by day) ")
 _TO_COME = re.compile(
@@ -65,7 +68,7 @@ def lesser(tokens: tuple[Token, ...], text: str) -> frozenset[int]:
     parts = clauses(words)
     for begin, end in parts:
         said = f" {' '.join(words[begin:end])} "
-        if "<" not in said or _TODAY.search(said):
+        if "<" not in said or _TODAY.search(said) or _TAKEN_SO.search(f" {' '.join(words[begin : end + 8])} "):
             continue
         if _MARKED.search(said) or _WAS.search(said) or OTHER_PLACE.search(said) or (_AT.search(said) and _at_a_name(tokens[begin:end], text)):
             found.update(token.start for token in tokens[begin:end] if token.mention is not None)
