@@ -11,6 +11,7 @@ from anchorcalc.reader.fits import as_given, fit, with_unit
 from anchorcalc.reader.gear import settle_gear
 from anchorcalc.reader.guess import place_by_kind, place_unclaimed
 from anchorcalc.reader.marks import settle_marks
+from anchorcalc.reader.materials import settle_material
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.neighbour import others_quantities
 from anchorcalc.reader.pairing import pair_times
@@ -23,7 +24,7 @@ from anchorcalc.reader.tide_times import settle_tide_times
 from anchorcalc.reader.unit_for_all import said_for_all
 from anchorcalc.reader.units_taken import akin_unit, shared_unit
 from anchorcalc.reader.witnesses import disputed
-from anchorcalc.reader.word_slots import corrected, words_said
+from anchorcalc.reader.word_slots import corrected, ours, words_said
 from anchorcalc.reader.words import STOPS
 from anchorcalc.units.kinds import UNIT, Amount
 from anchorcalc.units.shown import tidy
@@ -41,6 +42,7 @@ def filled(*, sentence: Sentence, question: Question, system: str | None, earlie
     _neighbour(reading)
     settle_marks(reading)
     _words(reading)
+    settle_material(reading)
     settle_fastenings(reading)
     settle_gear(reading)
     _units(reading, system=system, earlier=earlier)
@@ -74,9 +76,24 @@ def _unknown(reading: Reading) -> None:
 
 def _words(reading: Reading) -> None:
     takes = frozenset(reading.question.inputs)
-    for said in corrected(words_said(tokens=reading.sentence.tokens, takes=takes), reading.sentence.tokens):
+    tokens = reading.sentence.tokens
+    found = words_said(tokens=tokens, takes=takes)
+    own = ours(found, tokens)
+    for said in corrected(own, tokens):
         if not said.negated:
             reading.put(said.term, said.word)
+    for said in found:
+        if said not in own and said.term == "anchor_kind" and "anchor_mass" not in reading.rivals:
+            _of_another(reading, said.at)
+
+
+def _of_another(reading: Reading, at: int) -> None:
+    """The mass that stands right beside the kind of another anchor is none of ours: `their grapnel of 8 kg`."""
+    for token in reading.sentence.tokens[max(0, at - 1) : at + 3]:
+        if token.mention is not None and token.word == "<mass>" and reading.sources.get("anchor_mass", (-1, 0.0))[0] == token.start:
+            del reading.asked["anchor_mass"]
+            reading.leave(token.mention, None)
+            reading.told.add(token.start)
 
 
 _ROPE = (" rope", " line", " warp", " nylon", " hemp")

@@ -1,4 +1,4 @@
-"""The words of a text that tell of our own gear; what was so once, and what is taken back, is still among them."""
+"""Whose gear words tell of: ours, that of others, or the spare anchor."""
 
 from itertools import groupby
 
@@ -24,4 +24,37 @@ def our_words(sentence: Sentence) -> list[Token]:
     return [token for token in kept if token.word not in _ARTICLES]
 
 
-__all__ = ["OTHERS", "our_words"]
+_OURS = frozenset("we i iam weare our my ours mine us".split())
+_SPARES = frozenset("spare second kedge backup reserve".split())
+_MAIN = frozenset("main bower first best primary anchor".split())
+_REACH = 6
+
+
+def tells_of_others(words: list[str], at: int) -> bool:
+    """Say whether a word stands in a part of a text that names others, and none of us."""
+    begin = next((place + 1 for place in range(at - 1, -1, -1) if words[place] in STOPS), 0)
+    end = next((place for place in range(at, len(words)) if words[place] in STOPS), len(words))
+    here = set(words[begin:end])
+    return bool(_OTHER_BOATS & here or _THEIR & set(words[max(begin, at - 2) : at])) and not _OURS & here
+
+
+_OTHER_BOATS = OTHERS - frozenset("they their he old owner yesterday father dad".split())
+_THEIR = frozenset(("their", "his"))
+
+
+def tells_of_spare(words: list[str], at: int, *, told: bool) -> bool:
+    """Say whether a kind or a mass is that of the spare anchor; where ours is `told` before, a comma may part them."""
+    if set(words[at + 1 : at + 4]) & {"spare", "kedge"} and not set(words[at + 1 : at + 3]) & {",", "and", *STOPS}:
+        return True
+    for back in range(1, min(_REACH, at) + 1):
+        word = words[at - back]
+        if word in STOPS or word in ("no", "not", "without") or (word in (",", "and") and not told):
+            return False
+        if word in _SPARES:
+            return words[at - back - 1] not in ("no", "not", "without") if at > back else True
+        if word in _MAIN and (at == back or words[at - back - 1] not in _SPARES):
+            return False
+    return False
+
+
+__all__ = ["OTHERS", "our_words", "tells_of_others", "tells_of_spare"]

@@ -3,6 +3,7 @@
 from functools import cache
 from typing import NamedTuple
 
+from anchorcalc.reader.our_words import tells_of_others, tells_of_spare
 from anchorcalc.reader.sentence import Token, spelled
 from anchorcalc.reader.withdrawn import only_thought
 from anchorcalc.reader.words import NEGATIONS, STOPS
@@ -11,7 +12,7 @@ from anchorcalc.vocabulary import TERMS
 
 _NEGATED_WITHIN = 4
 _CLOSE, _SHORT = 2, frozenset(("no", "without", "nor", "neither"))
-_APART = frozenset(("units", "reads_from", "marks_from", "bitter_end", "shackles"))
+_APART = frozenset(("units", "reads_from", "marks_from", "bitter_end", "shackles", "line_material"))
 
 
 class WordSaid(NamedTuple):
@@ -56,6 +57,20 @@ def words_said(*, tokens: tuple[Token, ...], takes: frozenset[str]) -> list[Word
                 taken[term] = at + len(said)
                 found.append(WordSaid(term, choice, at, at + len(said), not NEGATIONS & set(said) and _negated(words, at)))
     return found
+
+
+def ours(found: list[WordSaid], tokens: tuple[Token, ...]) -> list[WordSaid]:
+    """Leave out what is told of another's boat, of a spare anchor, or is part of another name: `a mud hook`."""
+    words = [token.word for token in tokens]
+    kept: list[WordSaid] = []
+    for one in found:
+        another = one.term != "bottom" and tells_of_others(words, one.at)
+        told = any(other.term == one.term for other in kept)
+        spare = one.term == "anchor_kind" and tells_of_spare(words, one.at, told=told)
+        name = one.term == "bottom" and words[one.end : one.end + 1] and words[one.end] in ("hook", "berth", "anchor", "weight", "guard", "box")
+        if not (another or spare or name):
+            kept.append(one)
+    return kept
 
 
 def corrected(found: list[WordSaid], tokens: tuple[Token, ...]) -> list[WordSaid]:
