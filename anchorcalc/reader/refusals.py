@@ -40,7 +40,8 @@ REFUSALS: tuple[Refusal, ...] = (
             "permitted",
             "(?:a|need|get) permit",
             "permission",
-            "licen[cs]e",
+            "license",
+            "licence",
             "(?<!er in )(?<!er - in - )(?<!son in )(?<!son - in - )law(?! has| gave| let| is (?:out|at|on)| put| veer| reckon| think)",
             "lawful",
             "a fine(?! \\S*(?:night|day|evening|breeze|spot))",
@@ -183,7 +184,8 @@ REFUSALS: tuple[Refusal, ...] = (
             "capital of",
             "recipe",
             "boil",
-            "mussels|garlic",
+            "mussels",
+            "garlic",
             "minutes a side",
             "sail area",
             "how fast",
@@ -282,11 +284,15 @@ def _indexed() -> tuple[tuple[int, ...], Called]:
 
 
 _WORDS = re.compile(r"[a-z0-9]+(?: [a-z0-9]+)*")
+_LOOKS_AROUND = re.compile(r"\(\?<?[!=](?:[^()]|\([^()]*\))*\)")
+_PLAIN = r"(?:(?P<word>[a-z0-9]+)(?P<maybe>\?)?|\(\?:(?P<choice>[a-z0-9]+(?:\|[a-z0-9]+)*)\))"
+_ENDS = (re.compile(rf"{_PLAIN}(?= |$)"), re.compile(rf"(?:^|.* ){_PLAIN}$"))
 
 
 def _cue(phrase: str) -> Cue:
-    """Return a phrase ready for use: one of plain words as it stands, of another the plain word that it begins or ends with."""
-    words = phrase.split(" ")
-    ends = [word for word in (words[0], words[-1]) if _WORDS.fullmatch(word)]
-    wordings = (tuple(words),) if _WORDS.fullmatch(phrase) else ()
-    return Cue(0.0, wordings, (frozenset(ends[:1]),) if ends else (), f" {phrase}(?= )")
+    """Return a phrase ready for use: one of plain words as it stands, of another the plain words that it begins and ends with."""
+    wordings = (tuple(phrase.split(" ")),) if _WORDS.fullmatch(phrase) else ()
+    bare = _LOOKS_AROUND.sub("", phrase)
+    ends = [found for end in _ENDS if (found := end.match(bare)) is not None]
+    needs = [one["choice"].split("|") if one["choice"] else [one["word"], one["word"][: -1 if one["maybe"] else None]] for one in ends]
+    return Cue(0.0, wordings, tuple(dict.fromkeys(map(frozenset, needs))), f" {phrase}(?= )")

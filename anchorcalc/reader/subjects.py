@@ -1,10 +1,12 @@
 """Where a text speaks of another subject beside a question of ours: what asks of it is left aside, what tells of it is passed over."""
 
 import re
+from functools import lru_cache
 
 from anchorcalc.reader.refusals import LAW, PART, REFUSALS, SENTENCE, refused
 
 
+@lru_cache(maxsize=1)  # asked before a text is read and after, mostly of the same line
 def foreign(line: str) -> tuple[int, int]:
     """Return where a part of a line begins and ends that asks what no calculation answers, or (-1, -1)."""
     for sentence in SENTENCE.finditer(line):
