@@ -11,7 +11,7 @@ from anchorcalc.reader.fits import as_given, fit, with_unit
 from anchorcalc.reader.gear import settle_gear
 from anchorcalc.reader.guess import place_by_kind, place_unclaimed
 from anchorcalc.reader.marks import settle_marks
-from anchorcalc.reader.materials import settle_material
+from anchorcalc.reader.materials import settle_grade, settle_material
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.neighbour import others_quantities
 from anchorcalc.reader.pairing import pair_times
@@ -43,6 +43,7 @@ def filled(*, sentence: Sentence, question: Question, system: str | None, earlie
     settle_marks(reading)
     _words(reading)
     settle_material(reading)
+    settle_grade(reading)
     settle_fastenings(reading)
     settle_gear(reading)
     _units(reading, system=system, earlier=earlier)

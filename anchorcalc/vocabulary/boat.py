@@ -61,8 +61,8 @@ BOAT_FORM = Term(
     assumed="a motor boat (the greater windage)",
     choices=("motor", "sail", "multihull"),
     said_as=(
-        ("motor", ("motor boat", "motorboat", "motor launch", "motor yacht", "motor cruiser", "powerboat", "power boat", "motor")),
-        ("sail", ("sailing boat", "sailing one", "sailboat", "sailing yacht", "sail boat", "sloop", "ketch", "yawl", "cutter", "sail")),
+        ("motor", ("motor vessel", "motor craft", "motor ship", "motor boat", "motorboat", "motor launch", "motor yacht", "motor cruiser", "powerboat", "power boat", "motor")),
+        ("sail", ("sailing vessel", "sailing craft", "sailing dinghy", "sailing boat", "sailing one", "sailboat", "sailing yacht", "sail boat", "sloop", "ketch", "yawl", "cutter", "sail")),
         ("multihull", ("multihull", "catamaran", "cat", "trimaran", "tri")),
     ),
 )

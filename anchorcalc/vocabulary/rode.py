@@ -124,7 +124,7 @@ CHAIN_GRADE = Term(
     said_as=(
         ("G30", ("g30", "g 30", "grade 30", "grade thirty", "proof coil", "grade 3", "g3")),
         ("G40", ("g40", "g 40", "grade 40", "grade forty", "grade 4", "g4")),
-        ("G43", ("g43", "g 43", "grade 43", "grade forty three", "grade forty-three", "high test")),
+        ("G43", ("g43", "g 43", "grade 43", "grade forty three", "grade forty-three", "high test", "high-test")),
         ("G70", ("g70", "g 70", "grade 70", "grade seventy")),
         ("G80", ("g80", "g 80", "grade 80")),
     ),
