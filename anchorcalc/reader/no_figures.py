@@ -48,7 +48,7 @@ _COUNTED = (
 ROWS: tuple[Row, ...] = (
     _row(  # where she heads, where the wind comes from
         "hdg heading course cog bearing bears steer steering steered head compass wind",
-        "number angle",
+        "number",
         before=r"\b(?:hdg|heading|course|cog|bearing|bears|steer|steering|steered|ship'?s head|compass|wind (?:is |comes )?(?:out of|from))\b"
         + r"(?: (?:of|at|on|is|was|about|due|by compass))*[:=]? ?",
         low=100.0,
@@ -61,6 +61,14 @@ ROWS: tuple[Row, ...] = (
         r"(?: (?:oh|o|zero|one|two|three|four|five|six|seven|eight|nine)){0,2} ",
         high=360.0,
     ),
+    _row(
+        "hdg heading course cog bearing bears steering head wind",
+        "angle",
+        before=r"\b(?:hdg|heading|course|cog|bearing|bears|steering|head|wind)(?: (?:is|of|at|from|out of|comes from|[nsew]{1,3}))*[:=]? ",
+        behind=r"(?! (?:off|round|from the|to the|apart|on the|away))",
+        low=1.7,
+        high=6.3,
+    ),
     _row("glass barometer baro pressure", "number", before=rf"\b(?:glass|barometer|baro|pressure)\b{_GAP}", low=850.0, high=1100.0),
     _row(
         _OLD,
@@ -71,16 +79,18 @@ ROWS: tuple[Row, ...] = (
     ),
     _row(_OLD, "number", before=r"\b(?:he is|he'?s|i'?m|i am|his age is)(?: just| only| already)? ", behind=_ENDS, low=45.0, high=110.0),
     _row(_OLD, "number", before=rf"\b{_PERSON}(?: is|'s) (?:just |only |now |already )?", behind=_ENDS, low=1.0, high=110.0),
-    _row(_OLD, "number", before=rf"\b(?:my|our|the|her|his) (?:[a-z]+ )?{_PERSON} ?[,(] ?", behind=r" ?[,)]", low=1.0, high=110.0),
+    _row(_OLD, "number", before=rf"\b(?:my|our|the|her|his) (?:[a-z]+ )?{_PERSON} ?[,(] ?", behind=r" ?[,):]", low=1.0, high=110.0),
+    _row("me", "number", before=r"\bme, ", behind=r",", low=30.0, high=110.0),
     _row("crew", "number", before=r"\bcrew (?:are |is |aged )?(?:\d\d?(?:,| and|, and) )*", behind=_ENDS, low=8.0, high=99.0),
     _row(f"{_OLD} i", "number", before=r"\bat ", behind=r" i (?:can|am|still)\b", low=45.0, high=110.0),
     _row(_OLD, "number", before=r"\bat ", behind=r" ?[.,;!?]| years", low=45.0, high=110.0),
     _row(  # what a man weighs
         "weigh weighs weighing",
-        "mass",
+        "mass number",
         before=r"(?:\bi (?:only |just )?weigh|\b(?:he|who|man|person|crew|wife|husband|son|daughter|mate)\b"
         r"(?:(?!\b(?:anchor|hook|plough|plow|claw|scoop|fluke|boat|kedge|bower|that|which|it|she|chain|says|reckons|thinks)\b)[^.;!?]){0,30}"
-        r"\bweigh(?:s|ing)?)(?: only| just| about| all of| around)? ",
+        r"\bweigh(?:s|ing)?)(?: only| just| about| all of| around)? "
+        r"(?:\d+(?: ?(?:kg|lbs?|kilos?))?,? (?:and )?)*",
     ),
     _row(
         "man woman bloke lad chap fellow person guy deckhand skipper teenager boy girl crew",
@@ -100,9 +110,10 @@ ROWS: tuple[Row, ...] = (
     _row("aboard board", "number", before=r"\b(?:hp|kw|ps|horses?|we'?re|we are|with|just|only), ?", behind=r" (?:aboard|on board)\b", high=8.0),
     _row("of", "number", behind=r" of us\b", high=60.0),
     _row(  # when one eats
-        "dinner supper lunch breakfast tea cream bed bedtime ferry train school pub shop",
+        "dinner supper lunch breakfast tea cream flight bus meeting guests party bed bedtime ferry train school pub shop",
         "number",
-        before=r"\b(?:dinner|supper|lunch|breakfast|tea|ice cream|bed|bedtime|ferry|train|school|pub|shop)(?: is| was|'s| leaves| shuts| opens)? at ",
+        before=r"\b(?:dinner|supper|lunch|breakfast|tea|ice cream|flight|bus|meeting|guests|party|bed|bedtime|ferry|train|school|pub|shop)"
+        r"(?: is| was|'s| leaves| shuts| opens)? at ",
         high=24.0,
     ),
     _row("we weare", "number", before=r"\b(?:we are|we'?re) ", behind=r" (?:aboard|on board|up)\b|\Z|\.", high=8.0),
@@ -126,6 +137,8 @@ ROWS: tuple[Row, ...] = (
         before=r"\b(?:beer|food|supper|dinner|room|provisions|grub|stores) for ",
         high=20.0,
     ),
+    _row("price", "number", before=r"\bprice (?:of|for) [^.;!?\d]{0,24} (?:is|was) ", low=5.0),
+    _row("sold listed", "number", before=r"\b(?:sold|listed) as an? "),
     _row("rev revs tacho tachometer rpm counter", "number", before=rf"\b(?:rev counter|tacho(?:meter)?|revs|rpm|revving)\b{_GAP}", low=500.0),
     _row(  # how warm it is
         "water air sea oil cabin outside temperature temp coolant engine frost warm cold shade degrees",
@@ -141,6 +154,7 @@ ROWS: tuple[Row, ...] = (
     ),
     _row("c", "number", behind=r" ?c(?![\w'/-])", low=-40.0, high=120.0),
     _row("water air sea", "number", before=_CLAUSE + r"(?:water|air|sea) ", behind=r" ?f(?![\w'/-])", high=120.0),
+    _row("coolant oil", "number", before=rf"\b(?:coolant|oil)\b{_GAP}", low=20.0, high=140.0),
     _row("freezing frost cold degrees minus", "number", before=r"\b(?:freezing|frost|cold)\b[^.;!?\d]{0,18}", low=-60.0, high=0.0),
     _row("temperature temp", "number", before=rf"\b(?:temperature|temp)\b{_GAP}", low=-40.0, high=120.0),
     _row(
@@ -166,7 +180,7 @@ ROWS: tuple[Row, ...] = (
     _row(  # what stands above the deck
         "mast masthead masts air rig bridge",
         "length number",
-        before=r"\b(?:masts?|masthead|air draught|air draft|bridge(?: clearance)?(?= (?:is|of)))\b"
+        before=r"\b(?:masts?|masthead|air draught|air draft|bridge(?: clearance)?(?= (?:is|of))|clearance (?:under|below) (?:the )?bridge)\b"
         r"(?: (?:is|height|of|stands|at|about|being|height is))*[:=]? ?",
         behind=r"(?! (?:from|off|away|ahead|astern|to|upwind|downwind|behind)\b)",
     ),

@@ -39,6 +39,14 @@ def _power(*, low: str, found: re.Match[str], value: float) -> Read | None:
 
 _FRACTION_OF = re.compile(r"(?:\d+(?:[ \xa0]|-|[ \xa0]and[ \xa0]))?(\d+)/(\d+)\Z")
 _BEFORE_STROKE = re.compile(r"\d+")
+
+
+def _is_date(low: str, at: int, end: int) -> bool:
+    """Say whether two numbers with a stroke between are a day: `5/11 at 21:30`, `on 3/9`."""
+    return _DATED.search(low, max(0, at - 8), at) is not None and not _GOES_ON.match(low, end)
+
+
+_GOES_ON = re.compile(r"[.,]\d")
 _DATED = re.compile(r"(?:^|[.!?\n] |\bon |\btoday,? |\bsince )\Z")  # `5/11 at 21:30`
 _TRADE = frozenset((2, 3, 4, 8, 16, 32, 64))
 
@@ -54,7 +62,7 @@ def number_at(*, low: str, at: int) -> Read | None:
     if low[at : at + 1].isalpha():
         return _in_words(low=low, at=at)
     found = _NUMERAL.match(low, at)
-    if found and "/" in found[0] and not _is_fraction(found[0]) and not _DATED.search(low, max(0, at - 8), at):
+    if found and "/" in found[0] and not _is_fraction(found[0]) and not _is_date(low, at, found.end()):
         found = _BEFORE_STROKE.match(low, at, found.end())
     if not found:
         return None

@@ -27,6 +27,7 @@ def of_ours(tokens: list[Token]) -> list[Token]:
             found += [last, last._replace(word="aboard", mention=None), last._replace(word=",", mention=None), first]
             at += 4
         elif _of_all(tokens, at):
+            found = found[:-2] if [one.word for one in found[-2:]] == ["out", "of"] else found
             found += [token, token._replace(word="aboard", mention=None), token._replace(word=",", mention=None)]
             at += 1
         elif (part := _part_of_them(tokens, at, unit)) is not None:
@@ -57,7 +58,7 @@ def _whole(tokens: list[Token], at: int) -> tuple[Token, Token] | None:
     return one, two
 
 
-_LET_OUT = frozenset("of chain rode rope line warp cable out veered streamed down let paid".split())
+_LET_OUT = frozenset("of chain rode rope line warp cable out veered streamed down let paid over bow roller".split())
 
 
 def in_as_many(tokens: list[Token]) -> list[Token]:
@@ -81,13 +82,17 @@ def in_as_many(tokens: list[Token]) -> list[Token]:
 
 def _of_all(tokens: list[Token], at: int) -> bool:
     """Say whether a length is the whole of which another is out: `of my 80 m I've 48 m over the bow`."""
+    lengths_behind = "<length>" in [token.word for token in tokens[at + 1 : at + 5]]
+    if at >= 2 and tokens[at].word == "<length>" and (tokens[at - 2].word, tokens[at - 1].word) == ("out", "of"):
+        begins = at == 2 or tokens[at - 3].word in (*STOPS, ",", ")", ":")
+        return begins and lengths_behind and not _LET_OUT.isdisjoint(token.word for token in tokens[at + 3 : at + 9])
     begins = (
         at >= 2
         and tokens[at - 1].word in _OUR
         and tokens[at - 2].word == "of"
         and (at == 2 or tokens[at - 3].word in (*STOPS, ",", ")", "–", "-", "out"))
     )
-    return begins and tokens[at].word == "<length>" and "<length>" in [token.word for token in tokens[at + 1 : at + 5]]
+    return begins and tokens[at].word == "<length>" and lengths_behind
 
 
 def _part_of_them(tokens: list[Token], at: int, unit: str) -> Token | None:
@@ -122,6 +127,9 @@ def sized(tokens: list[Token]) -> list[Token]:
         elif size == at + 1 and _long(tokens, size + 1):
             found += [tokens[size + 1], token._replace(word="of"), tokens[size], token]
             at = size + 3
+        elif token.word == "chain" and _length_of_size(tokens, at):
+            found += [*tokens[at + 1 : at + 4], token]
+            at += 4
         elif token.word == "thick" and _is_small(tokens, at - 1) and (noun := _rope_before(tokens, at)):
             found.append(token._replace(word=noun))
             at += 1
@@ -151,6 +159,12 @@ def _long(tokens: list[Token], at: int) -> bool:
     """Say whether a length behind a size is told as the length of that chain: `60 m long`, and no boat's."""
     long = word_at(tokens, at) == "<length>" and not _is_small(tokens, at) and word_at(tokens, at + 1) == "long"
     return long and word_at(tokens, at + 2) not in _SHIP
+
+
+def _length_of_size(tokens: list[Token], at: int) -> bool:
+    """Say whether the length and the size of a chain stand behind its word: `chain thirty metres of ten mil`."""
+    length = word_at(tokens, at + 1) == "<length>" and not _is_small(tokens, at + 1) and word_at(tokens, at + 2) == "of"
+    return length and _is_small(tokens, at + 3) and word_at(tokens, at + 4) not in ROPES and not (at and tokens[at - 1].word in ("<length>", "of"))
 
 
 def _rope_before(tokens: list[Token], at: int) -> str:

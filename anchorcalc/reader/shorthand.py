@@ -97,7 +97,8 @@ def _rise(tokens: list[Token], at: int, found: list[Token], *, before: str) -> i
     """Put a rise of tide for a plus and its figure; return how many tokens that takes, nought where it is none."""
     behind = [word_at(tokens, place) for place in (at + 2, at + 3)]
     follows = behind[0] in _FLOOD or (behind[0] in _BY_HIGH and behind[1] in ("hw", "high"))
-    if before not in _FLOOD and not follows:
+    bracketed = before == "(" and not _FLOOD.isdisjoint(token.word for token in found[-6:])  # `HW in 3 h (+1.4 m)`
+    if before not in _FLOOD and not follows and not bracketed:
         return 0
     while found and before in _FLOOD and (word := found.pop().word) != before:
         assert word

@@ -15,10 +15,12 @@ _SAID = tuple(
         rf"(?: (?:figures|lengths|numbers|measures|of it|of them|here|is|are|being|given))*(?: in|:)?,? {_UNIT}{_ENDS}",
         rf"\b{_UNIT},? (?:for (?:everything|all|the lot|every one)|throughout|all (?:round|through|the way|along)|everywhere|each time"
         r"|of course|that is|i mean|by the way|as always|as ever|obviously|naturally|for the lot)\b",
+        rf"\bunits? ?[=:] ?{_UNIT}\b",
         rf"[,;(/–] ?(?:all |all in |in |units |unit )?{_UNIT}(?: all| both| please| pls| too)?(?: ?\))?{_ENDS}",
     )
 )
-_ANY = re.compile(r"(?<![\w'])(?:m(?:et(?:re|er)s?)?|feet|foot|ft|fathoms?)(?!\w)", re.IGNORECASE)
+_METRIC = re.compile(r"(?:\b(?:figures|units|all|everything|lengths),? (?:are )?(?:in )?|[(,;] ?)metric(?= ?[),.;:!?]|\Z)")
+_ANY = re.compile(r"\bmetric\b|(?<![\w'])(?:m(?:et(?:re|er)s?)?|feet|foot|ft|fathoms?)(?!\w)", re.IGNORECASE)
 _OF_THE_ANSWER = re.compile(r"\b(?:how (?:much|many|far|long|deep)|answer|result|reply|tell me|give me)\b(?:[^.;:!?]|:(?=\d))*\Z")
 
 
@@ -34,7 +36,7 @@ def said_for_all(text: str) -> str | None:
                 continue
             word = found["unit"]
             return "fathom" if word.startswith("fa") else "ft" if word.startswith("f") else "m"
-    return None
+    return "m" if _METRIC.search(low) else None
 
 
 __all__ = ["said_for_all"]

@@ -3,6 +3,9 @@
 # Spoken and sloppy forms to the form that the tables use. Apostrophes and a possessive `'s` are gone before this table is asked.
 SAME = {
     "@": "at",
+    "|": ",",
+    "•": ",",
+    "·": ",",
     "xducer": "transducer",
     "tducer": "transducer",
     "ducer": "transducer",
