@@ -155,7 +155,7 @@ REFUSALS: tuple[Refusal, ...] = (
             "antifouling",
             "which paint(?! mark| must| do| should| shall| is at| goes| belongs| to stop)(?<! at which paint)",
             "what colour",
-            "knot .. tie",
+            "(?:which|what) (?:knot|bend|hitch)(?! do| must| should| marks| is at)",
         ),
     ),
     Refusal(

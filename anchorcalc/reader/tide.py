@@ -8,7 +8,7 @@ from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.sought import sought
-from anchorcalc.reader.words import STOPS
+from anchorcalc.reader.waters import around, two_waters
 from anchorcalc.units.kinds import Amount
 from anchorcalc.vocabulary import TERMS
 
@@ -59,6 +59,7 @@ def settle_tide(reading: Reading) -> None:
     takes = reading.question.inputs
     if "tide_rise" not in takes and "tide_fall" not in takes:
         return
+    two_waters(reading)
     _chart_and_tide(reading)
     _down_to(reading)
     _heights(reading)
@@ -115,9 +116,9 @@ def _chart_and_tide(reading: Reading) -> None:
     if _OF_THE_CHART.isdisjoint(reading.sentence.words):
         return
     lengths = [at for at, token in enumerate(tokens) if token.word == "<length>" and token.mention is not None]
-    around = {at: _around(tokens, at) for at in lengths}
-    charted = [at for at in lengths if _on_chart(*around[at])]
-    tides = [at for at in lengths if at not in charted and _stands_now(*around[at])]
+    said = {at: around(tokens, at) for at in lengths}
+    charted = [at for at in lengths if _on_chart(*said[at])]
+    tides = [at for at in lengths if at not in charted and _stands_now(*said[at])]
     if len(charted) == 1 and not tides:
         _charted_alone(reading, tokens[charted[0]])
     if len(charted) != 1 or len(tides) != 1 or "depth" not in reading.question.inputs:
@@ -145,21 +146,6 @@ def _charted_alone(reading: Reading, token: Token) -> None:
         reading.parts.setdefault("charted", token.mention)
 
 
-_PARTS = frozenset((",", "and", "but", "with", "plus", "–", "-"))
-
-
-def _around(tokens: tuple[Token, ...], at: int) -> tuple[list[str], list[str]]:
-    """Return the words before a quantity and behind it, as far as they speak of it: to a stop or to another length."""
-    start, end = at, at + 1
-    while start > 0 and tokens[start - 1].word not in STOPS and tokens[start - 1].word != "<length>":
-        start -= 1
-    while end < len(tokens) and tokens[end].word not in STOPS and tokens[end].word not in (",", "<length>", "and", "so", "bow", "roller"):
-        end += 1
-    if start > 0 and tokens[start - 1].word == "<length>":  # what follows the other length speaks of that, up to a sign or an `and`
-        start = next((place for place in range(start, at) if tokens[place].word in _PARTS), start)
-    return [token.word for token in tokens[start:at]], [token.word for token in tokens[at + 1 : end]]
-
-
 def _on_chart(before: list[str], behind: list[str]) -> bool:
     """Say whether a length is a depth on the chart, or a drying height; what a plotter shows or who sits at the chart table is no chart."""
     if _dries(before, behind):
@@ -179,7 +165,7 @@ def _dries(before: list[str], behind: list[str]) -> bool:
 def _is_drying(reading: Reading, mention: Mention) -> bool:
     tokens = reading.sentence.tokens
     at = next((at for at, token in enumerate(tokens) if token.start == mention.start), -1)
-    return at >= 0 and _dries(*_around(tokens, at))
+    return at >= 0 and _dries(*around(tokens, at))
 
 
 def _stands_now(before: list[str], behind: list[str]) -> bool:
