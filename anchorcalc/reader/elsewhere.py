@@ -63,7 +63,8 @@ _RULED_OUT = re.compile(
     rf" (?:ruled out|decided against|turned down|passed up|skipped|rejected|gave up on|steered clear of|kept away from)(?P<what> [^.;?!]*?{_K})"
 )
 _LENT = re.compile(
-    rf" (?P<what>{_K}(?: [a-z]+){{0,2}})(?: ,)? (?:that |which )?(?:i|we) (?:have )?(?:lent|gave away|sold|scrapped|threw|left (?:at home|ashore|behind))"
+    rf" (?P<what>{_K}(?: [a-z]+){{0,2}})(?: ,)? (?:that |which )?(?:i|we) (?:have )?"
+    r"(?:lent|gave away|sold|scrapped|threw|left (?:at home|ashore|behind))"
 )
 _STAYS = re.compile(
     r" (?:spare|second|third|other|another|kedge)(?: [a-z]+){0,2}(?: ,)?(?P<what>(?: [a-z]+)* <mass>)(?: ,)?"
@@ -125,6 +126,7 @@ _IN_A_PART = (
     sought(_NOT_GOING, "not dont doesnt didnt wont shant cant never isnt arent wouldnt neednt cannot"),
 )
 _ELSEWHERE = sought(OTHER_PLACE, "next other last previous neighbouring outer former nearby old usual first")
+_SPARES = frozenset("spare second other another kedge backup".split())
 _WAS_THEN = frozenset(("was", "were"))
 _ASKS = frozenset("how what which where when will can does do would should is are ?".split())
 
@@ -137,7 +139,9 @@ def elsewhere(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
     for one in _IN_ALL:
         for found in one.within(line, held):
             name = next((name for name in one.regex.groupindex if found[name] is not None), 0)
-            out.update(_places(line, *found.span(name)))
+            places = _places(line, *found.span(name))
+            told = not _SPARES.isdisjoint(words[max(0, places.start - 2) : places.stop])  # that there is none any more is told of a spare anchor
+            out.update(at for at in places if not told or tokens[at].mention is not None or words[at] == "of")
     out.update(_parts_left_out(tokens, words, held))
     return _without(tokens, out, dropped) if out else tokens
 
