@@ -195,7 +195,7 @@ def as_taken(term: Term, value: Any, system: str) -> Taken:
     """Return a value in SI (of a range: its corners) as taken."""
     if term.kind is WORD:
         return Taken(value, value, text=term.choices[value])
-    low, high = float(np.min(value)), float(np.max(value))
+    low, high = (float(np.min(value)), float(np.max(value))) if isinstance(value, np.ndarray) else (float(value), float(value))
     unit = unit_of(kind=term.kind, system=system)
     symbol = unit.symbol if unit else ""
     said = [float(f"{end / unit.factor:.5g}") * unit.factor if unit else end for end in (low, high)]  # shown as a step of the working is

@@ -67,7 +67,7 @@ def _taken(plan: Plan, asked: Mapping[str, Any], below: Sequence[tuple[Origin, M
         origin: Origin = "asked"
         raw = asked.get(name)
         if raw is None and below:
-            origin, raw = next(((origin, layer[name]) for origin, layer in below if layer.get(name) is not None), (origin, None))
+            origin, raw = next(((lower, layer[name]) for lower, layer in below if layer.get(name) is not None), (origin, None))
         if raw is not None:
             found = take(term=term, raw=raw)
             if isinstance(found, Taken):
