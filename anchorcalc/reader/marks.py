@@ -3,90 +3,11 @@
 import re
 
 from anchorcalc.reader.fits import with_unit
+from anchorcalc.reader.marks_from import SPEAKS, marks_from
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
-from anchorcalc.reader.withdrawn import without_withdrawn
 from anchorcalc.units.kinds import Amount
 from anchorcalc.vocabulary import TERMS
-
-_FROM = {
-    "anchor": (
-        " from anchor ",
-        " from hook ",
-        " from ring of anchor ",
-        " include chain ",
-        " counting chain in ",
-        " from shackle ",
-        " reckoned from anchor ",
-        " counted from anchor ",
-        " starts from anchor ",
-        " starting at anchor ",
-        " starts at anchor ",
-        " start at anchor ",
-        " begin at anchor ",
-        " begins at anchor ",
-        " starting from anchor ",
-        " beginning at anchor ",
-        " from anchor itself ",
-        " includes <length> of chain ",
-        " includes chain ",
-        " at anchor end ",
-        " counting chain ",
-        " chain counted ",
-        " chain included ",
-    ),
-    "chain_end": (
-        " from chain end ",
-        " after chain end ",
-        " after end of chain ",
-        " past end of chain ",
-        " up rope from chain ",
-        " up line from chain ",
-        " up warp from chain ",
-        " counted but line ",
-        " counted but rope ",
-        " from end of chain ",
-        " line only ",
-        " from where chain ends ",
-        " from where rope begins ",
-        " from splice ",
-        " on rope only ",
-        " where chain stops ",
-        " where chain ends ",
-        " start after chain ",
-        " starts after chain ",
-        " on warp only ",
-        " none on chain ",
-        " not counting chain ",
-        " where rope begins ",
-        " rope only ",
-        " warp only ",
-        " begin after chain ",
-        " begin at end of chain ",
-        " start at end of chain ",
-        " starts at end of chain ",
-        " starting at end of chain ",
-        " begins at end of chain ",
-        " starting at splice ",
-        " past chain ",
-        " at chain end ",
-        " on line only ",
-        " from chain join ",
-        " start where chain ends ",
-        " start at splice ",
-        " where line starts ",
-        " where rope starts ",
-        " from start of rope ",
-        " from where line starts ",
-        " count line only ",
-        " count only line ",
-        " only count rope ",
-        " excluding chain ",
-        " rope alone ",
-    ),
-}
-_NOUNS = "anchor|hook|chain end|end of chain|splice|rope|line|warp|chain"
-_ARTICLES = (" the ", " a ", " an ", " my ", " our ", " its ")
 
 
 def settle_marks(reading: Reading) -> None:
@@ -98,36 +19,11 @@ def settle_marks(reading: Reading) -> None:
     _asked_of_marks(reading)
     if "marks_from" not in takes:
         return
-    line = reading.sentence.line
-    for article in _ARTICLES:
-        line = line.replace(article, " ")
-    line = without_withdrawn(line, _NOUNS)
-    if _AT_THE_JOIN.search(line) or _FROM_END.search(line):
-        line += "from chain end "
-    found = {word for word, phrases in _FROM.items() if any(_plain(line, phrase) for phrase in phrases)} or _counted(line)
+    found = marks_from(reading.sentence.line)
     if len(found) == 1:
         reading.put("marks_from", found.pop())
-    elif found or (_COUNTS.search(line) and not {"marks", "mark_interval"}.isdisjoint(reading.asked)):
+    elif found or (SPEAKS.search(reading.sentence.line) and not {"marks", "mark_interval"}.isdisjoint(reading.asked)):
         reading.open_terms["marks_from"] = TERMS["marks_from"].prompt
-
-
-# However it is put where marks count from: `counted from the hook`, `zero being the anchor shank`, `they begin on the rope`.
-_COUNTS = re.compile(r" (?:counted|reckoned|zero|nought)(?= )")
-_BEGINS_AT = re.compile(
-    r" (?:count|counts|counted|counting|reckoned|measured|zero|nought|<number>(?= being)|begin|begins|beginning|start|starts|starting|numbered)"
-    r"(?: (?:from|at|on|being|is|right|up|only|off|with|by|them|it|and))+ (?:(?P<anchor>anchor|hook|shank|anchor ring|anchor shackle|bower|flukes?)"
-    r"|(?P<chain_end>splice|join|rope|line|warp|nylon|chain end|end of chain))(?= )"
-)
-_CHAIN_OUT = re.compile(
-    r" chain(?: (?!rope|line|warp)[^ .;?!]+){0,6} (?:not|isnt|arent|never|un)(?: (?:marked|nor|or|being|even))* ?"
-    r"(?:counted|marked|included|numbered)(?= )"
-)
-
-
-def _counted(line: str) -> set[str]:
-    """Return where the marks count from by the words of counting."""
-    found = {str(one.lastgroup) for one in _BEGINS_AT.finditer(line)}
-    return found | {"chain_end"} if _CHAIN_OUT.search(line) else found
 
 
 _WHICH_MARK = re.compile(
@@ -158,25 +54,6 @@ def _asked_of_marks(reading: Reading) -> None:
             reading.aside = [(one, term) for one, term in reading.aside if one.start != token.start]
             reading.put("rode_out", token.mention.amount)
             return
-
-
-def _plain(line: str, phrase: str) -> bool:
-    """Say whether a phrase stands in a line and is not denied."""
-    at = line.find(phrase)
-    return (
-        at >= 0
-        and not line[:at].endswith((" not", " isnt", " arent", " dont", " doesnt", " never"))
-        and (
-            phrase not in (" from anchor ", " from hook ")
-            or not line[:at].rstrip().endswith((">", "far"))
-            or " marks" in line[:at]
-            or _EVERY.search(line[:at]) is not None
-        )
-    )
-
-
-# `every 5 m from the anchor`, not `40 m from the anchor`
-_EVERY = re.compile(r" (?:(?:every|each|per)(?: \w+){0,2} <\w+>|<length> (?:, and|,|and) <length>) ?$")
 
 
 def _list(reading: Reading) -> None:
@@ -234,11 +111,6 @@ def _slashed(reading: Reading) -> list[Mention]:
     return [Mention("length", with_unit(one, unit=unit), found.start(), found.end(), found[0]) for one in numbers]
 
 
-_AT_THE_JOIN = re.compile(
-    r"(?<= )(?:where|from where|once|after) (?:it|rope|line|warp|nylon|chain) (?:meets|joins|begins|starts|stops|ends|is over|is spliced"
-    r"|is joined|runs out)(?= )"
-)
-_FROM_END = re.compile(r" (?:from|at|after|past) (?:end|splice|join) of (?:<length> )*(?:of )?(?:chain|leader)(?= )")
 _STROKES = re.compile(r"(?<![\d/])\d{1,3}(?:/\d{1,3}){2,40}(?![\d/])")
 
 

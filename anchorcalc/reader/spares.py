@@ -17,7 +17,8 @@ _NOT_THERE = (
 _DENIES = "(?:no|without|never|not|isnt|wasnt|havent|hasnt|nor|lack|lacks|lacking|dont|doesnt|wants)"
 _NO = re.compile(
     rf" {_DENIES}(?: (?:any|got|have|single|carry|carried|own|had|such thing as|of|<number>)){{0,3}} "
-    rf"(?:{_SECOND}(?: {_ANCHOR}| one)|second(?= [.,;])|(?:spare|backup|kedge|reserve)(?! [a-z]+(?<! aboard)(?<! at)(?<! and)(?<! if)(?<! on)(?<! in)))(?= )"
+    rf"(?:{_SECOND}(?: {_ANCHOR}| one)|second(?= [.,;])"
+    r"|(?:spare|backup|kedge|reserve)(?! [a-z]+(?<! aboard)(?<! at)(?<! and)(?<! if)(?<! on)(?<! in)))(?= )"
     rf"| (?:{_SECOND} {_ANCHOR}|spare|kedge|backup)(?: (?:is|was|:|=|\?|-|–|got|has been|were|,|aboard|carried|on board)){{0,3}} {_NOT_THERE}(?= )"
     rf"| (?:sold|lost|swapped|left)(?: [a-z]+)? (?:{_SECOND} {_ANCHOR}|kedge|spare)(?= )"
     r"| (?:only|just|lone|sole|single)(?: (?:that|this|have|got|carry|has|carries|single|one|aboard|bower))* (?:anchor|hook)"
@@ -28,7 +29,8 @@ _NO = re.compile(
 )
 _YES = re.compile(
     rf" (?:{_SECOND} (?:<mass> )?{_ANCHOR}|kedges?|(?:two|several|pair of|couple of) (?:[a-z]+ )?(?:anchors|hooks|bowers)"
-    r"|spare (?:one )?(?:(?:is|:|-|–|of|,|=) )*(?:aboard|below|stowed|carried|yes|one|two|on board|onboard|in (?:locker|hold|bilge|lazarette|cockpit|forepeak)|<mass>)"
+    r"|spare (?:one )?(?:(?:is|:|-|–|of|,|=) )*(?:aboard|below|stowed|carried|yes|one|two|on board|onboard|<mass>"
+    r"|in (?:locker|hold|bilge|lazarette|cockpit|forepeak))"
     r"|(?:as|for|and|one|with|plus|have|carry|got|has) spare(?! [a-z]{2,}(?<! aboard)(?<! too)(?<! as)(?<! in)(?<! below)(?<! stowed)(?<! on))"
     r"|(?:one|another|anchor|hook|<mass>) (?:stowed |kept |held |aboard )?in reserve|another (?:one )?(?:aboard|below|stowed))(?= )"
 )
