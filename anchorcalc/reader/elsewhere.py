@@ -125,8 +125,12 @@ _IN_A_PART = (
     ),
     sought(_NOT_GOING, "not dont doesnt didnt wont shant cant never isnt arent wouldnt neednt cannot"),
 )
+<<<<<<< Updated upstream
 _ELSEWHERE = sought(OTHER_PLACE, "next other last previous neighbouring outer former nearby old usual first")
 _SPARES = frozenset("spare second other another kedge backup".split())
+=======
+ELSEWHERE = sought(OTHER_PLACE, "next other last previous neighbouring outer former nearby old usual first")
+>>>>>>> Stashed changes
 _WAS_THEN = frozenset(("was", "were"))
 _ASKS = frozenset("how what which where when will can does do would should is are ?".split())
 
@@ -149,7 +153,7 @@ def elsewhere(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
 def _parts_left_out(tokens: list[Token], words: list[str], held: frozenset[str]) -> set[int]:
     """Return the places of the parts of a text that tell of what nobody minds, and of other places."""
     not_minded = [one.regex for one in _IN_A_PART if one.perhaps(held)]
-    elsewhere, then = _ELSEWHERE.perhaps(held), not _WAS_THEN.isdisjoint(held)
+    elsewhere, then = ELSEWHERE.perhaps(held), not _WAS_THEN.isdisjoint(held)
     out: set[int] = set()
     parts = clauses(words) if not_minded or elsewhere or then else []
     for at, (begin, end) in enumerate(parts):
@@ -208,4 +212,4 @@ def _without(tokens: list[Token], out: set[int], dropped: list[Mention]) -> list
     return [token for at, token in enumerate(tokens) if at not in out or (token.mention is None and token.word in _ASKS)]
 
 
-__all__ = ["OTHER_PLACE", "clauses", "elsewhere"]
+__all__ = ["ELSEWHERE", "clauses", "elsewhere"]
