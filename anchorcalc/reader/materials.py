@@ -41,7 +41,8 @@ def settle_material(reading: Reading) -> None:
 
 _GRADES = frozenset(TERMS["chain_grade"].choices)
 _STAMPED = re.compile(
-    r" (?:grade|quality|class|stamped|(?:stamp|stamping|marking|link|links|invoice|tag|label)(?: (?:on|of) (?:(?:the|every|each) )?(?:links?|chain|drum|tin))?"
+    r" (?:grade|quality|class|stamped|(?:stamp|stamping|marking|link|links|invoice|tag|label)(?: (?:on|of) (?:(?:the|every|each) )?"
+    r"(?:links?|chain|drum|tin))?"
     r" (?:says|say|reads|is|are stamped|is stamped|shows))(?: (?:with|grade|:|=|is|a|the|number|of))* (?=<number> )"
 )
 
