@@ -244,6 +244,7 @@ def _sounder(reading: Reading, *, boat: Mapping[str, Any], earlier: Mapping[str,
     _depth_of(reading, shown, said, {**boat, **earlier})
 
 
+_SAYS = frozenset("gives shows says reads blinks showing reading".split())
 _SHOWS = frozenset("sounder finder fishfinder echo display depthsounder sonar".split())
 
 
@@ -253,8 +254,9 @@ def _depth_is_shown(reading: Reading) -> Mention | None:
         return None
     tokens, start = reading.sentence.tokens, reading.sources["depth"][0]
     at = next((at for at, token in enumerate(tokens) if token.start == start), 0)
-    first = next((place + 1 for place in range(at - 1, -1, -1) if tokens[place].word in STOPS or tokens[place].mention is not None), 0)
-    return tokens[at].mention if _SHOWS & {token.word for token in tokens[first:at]} else None
+    first = next((place + 1 for place in range(at - 1, -1, -1) if tokens[place].word in STOPS), 0)
+    lone = all(token.mention is None for token in tokens[first:at]) or tokens[at - 1].word in _SAYS
+    return tokens[at].mention if lone and _SHOWS & {token.word for token in tokens[first:at]} else None
 
 
 _OFFSET = {"keel": "draught", "transducer": "transducer_depth"}

@@ -100,7 +100,8 @@ REFUSALS: tuple[Refusal, ...] = (
         _GO,
         _any(
             "(?:do|should|shall|can|may) (?:i|we) sail",
-            "(?<!far )(?<!around )(?<!round )(?<!much )(?<!mark )do (?:i|we) go(?! before| astern| clear| free| past| in| round| around| over| past| out to)",
+            "(?<!far )(?<!around )(?<!round )(?<!much )(?<!mark )do (?:i|we) go"
+            "(?! before| astern| clear| free| past| in| round| around| over| out to)",
             "(?:do|should|shall|must|better) (?:i|we|she)? ?(?:slip|run for|cut and run|clear out|up anchor|make a run|ride it out|sit it out|bolt)",
             "or (?:stop|stay|lie|sit|remain) (?:where|put|here)",
             "should (?:we|i) (?:still )?(?:go|leave|shift|move|turn(?! round)|stay|sail|head|wait it|set off|run)",

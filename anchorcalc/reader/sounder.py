@@ -52,6 +52,7 @@ _FROM: dict[str, tuple[str, ...]] = {
         "from waterline",
         "at waterline",
         "to surface",
+        "to waterline",
         "counts from surface",
         "from surface already",
         "below surface",
@@ -78,7 +79,7 @@ _FROM_ITS = re.compile(r" from it (?=transducer|sensor|sender|puck|probe|ducer|k
 _FROM_THERE = re.compile(r" (measured|counted|counts|measures|reads|reckoned|reading|taken|starts|is|gives) from (?:it|there|that)(?= )")
 _CLAUSE = re.compile(r" [.,;:?!(] ")
 _HULL = frozenset(("keel", "transducer", "draught", *_SENSORS))
-_ASKS, _SHOWN = frozenset("how what which".split()), frozenset("sounder reads reading shows says gives display set zero zeroed counts measures".split())
+_ASKS, _SHOWN = frozenset("how what which".split()), frozenset("sounder reads reading shows says gives display zero zeroed counts measures".split())
 
 
 def _other_than_zero(before: str) -> bool:

@@ -37,6 +37,7 @@ _LOW = (" low water ", " lw ", " low tide ", " bottom of tide ", " tide out ", "
 
 def two_waters(reading: Reading) -> None:
     """Of two depths, one told for high or low water, the other is the depth: `8 m at high water, 6 m at the moment`."""
+    _no_rise(reading)
     rivals = reading.rivals.get("depth", ())
     if len(rivals) != 2 or "tide_rise" in reading.asked or "tide_fall" in reading.asked:
         return
@@ -58,6 +59,40 @@ def two_waters(reading: Reading) -> None:
 
 
 _PLAIN = 8.0
+_CHANGES = frozenset(
+    "more another rise rises rising range still to come comes coming further extra higher add adds plus on makes make lift lifts tides by".split()
+)
+_NOW = frozenset("now moment present minute currently presently".split())
+
+
+def _no_rise(reading: Reading) -> None:
+    """What is told for high water, with no word for a change, is the depth then: `now 4 m, at the top of the flood 6.2 m`."""
+    tokens, rise = reading.sentence.tokens, reading.asked.get("tide_rise")
+    start = reading.sources.get("tide_rise", (-1, 0.0))[0]
+    at = next((at for at, token in enumerate(tokens) if token.start == start), -1)
+    if at < 0 or not isinstance(rise, Amount) or "tide_rise" in reading.rivals or _side(tokens, at) != "at_high":
+        return
+    before, behind = around(tokens, at)
+    words, mention, depth = {*before, *behind[:5]}, tokens[at].mention, _depth_now(reading)
+    tide = "tide" in words and "top" not in words
+    if mention is not None and isinstance(depth, Amount) and depth.high < rise.low and not tide and not _CHANGES & words:
+        del reading.asked["tide_rise"]
+        reading.parts["at_high"] = mention
+
+
+def _depth_now(reading: Reading) -> object:
+    """Return the depth, the one length told for now where no word called it so."""
+    if "depth" in reading.asked or "depth" in reading.bare:
+        return reading.asked.get("depth")
+    places = {token.start: at for at, token in enumerate(reading.sentence.tokens)}
+    lone = [one for one, term in reading.aside if one.kind == "length" and term in (None, "depth") and one.start in places]
+    now = [one for one in lone if _NOW & {word for words in around(reading.sentence.tokens, places[one.start]) for word in words}]
+    if len(now) != 1 or not isinstance(now[0].amount, Amount):
+        return None
+    reading.put("depth", now[0].amount)
+    reading.sources["depth"] = (now[0].start, _PLAIN)
+    reading.aside = [(one, term) for one, term in reading.aside if one is not now[0]]
+    return now[0].amount
 
 
 def _side(tokens: tuple[Token, ...], at: int) -> str:
