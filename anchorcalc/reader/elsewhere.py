@@ -125,12 +125,8 @@ _IN_A_PART = (
     ),
     sought(_NOT_GOING, "not dont doesnt didnt wont shant cant never isnt arent wouldnt neednt cannot"),
 )
-<<<<<<< Updated upstream
-_ELSEWHERE = sought(OTHER_PLACE, "next other last previous neighbouring outer former nearby old usual first")
-_SPARES = frozenset("spare second other another kedge backup".split())
-=======
 ELSEWHERE = sought(OTHER_PLACE, "next other last previous neighbouring outer former nearby old usual first")
->>>>>>> Stashed changes
+_SPARES = frozenset("spare second other another kedge backup".split())
 _WAS_THEN = frozenset(("was", "were"))
 _ASKS = frozenset("how what which where when will can does do would should is are ?".split())
 
