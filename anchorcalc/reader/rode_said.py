@@ -6,6 +6,8 @@ from anchorcalc.reader.spoken_parts import number_at, word_at
 from anchorcalc.reader.words import STOPS
 from anchorcalc.units.kinds import UNIT, Amount
 
+SIZE_TOLD = frozenset(("thick", "from", "long", "of"))  # words without one of which a size, or the whole, is told plainly
+WHOLE_TOLD = frozenset(("our", "my", "the", "them", "those", "these", "it", "that", "which", "out"))
 _FIGURES = frozenset(("length", "number"))
 
 _OUR = frozenset(("our", "my", "the"))
@@ -22,7 +24,10 @@ def of_ours(tokens: list[Token]) -> list[Token]:
         mention = token.mention
         if mention is not None and mention.kind == "length" and isinstance(mention.amount, Amount):
             unit = mention.amount.unit if mention.amount.unit in UNIT and not is_size(mention) else unit
-        if (whole := _whole(tokens, at)) is not None:
+        if mention is None:
+            found.append(token)
+            at += 1
+        elif (whole := _whole(tokens, at)) is not None:
             first, last = whole
             found += [last, last._replace(word="aboard", mention=None), last._replace(word=",", mention=None), first]
             at += 4
@@ -181,4 +186,4 @@ def _rope_before(tokens: list[Token], at: int) -> str:
 
 _GRADES = frozenset(("g", "grade"))
 
-__all__ = ["ROPES", "in_as_many", "of_ours", "sized"]
+__all__ = ["ROPES", "SIZE_TOLD", "WHOLE_TOLD", "in_as_many", "of_ours", "sized"]

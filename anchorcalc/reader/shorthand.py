@@ -1,7 +1,7 @@
 """What is jotted down, not said: `HW +1.9`, `2.2 m @ 09:15 low`, `nine. metres that is`."""
 
 from anchorcalc.reader.fits import with_unit
-from anchorcalc.reader.rode_said import ROPES, in_as_many, of_ours, sized
+from anchorcalc.reader.rode_said import ROPES, SIZE_TOLD, WHOLE_TOLD, in_as_many, of_ours, sized
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.spoken_parts import number_at, word_at
 from anchorcalc.units.kinds import Amount
@@ -12,19 +12,25 @@ def jotted(tokens: list[Token]) -> list[Token]:
     words = {token.word for token in tokens}
     if "/" in words:
         tokens = [token._replace(word=",") if _twice(tokens, at) else token for at, token in enumerate(tokens)]
-    if "+" in words or not words.isdisjoint(("ebb", "tide")):
+    numbers = "<number>" in words
+    if "+" in words or (not words.isdisjoint(("ebb", "tide")) and any(_below_nought(token) for token in tokens)):
         tokens = _rises(tokens)
     if "<clock>" in words and not _SIDES.isdisjoint(words):
         tokens = _sides_first(tokens)
-    if not words.isdisjoint(_UNIT):
+    if numbers and not words.isdisjoint(_UNIT):
         tokens = _more_of_them(_unit_behind(tokens))
-    if not words.isdisjoint(ROPES):
+    if not words.isdisjoint(ROPES) and not words.isdisjoint(SIZE_TOLD):
         tokens = sized(tokens)
-    if "in" in words:
+    if numbers and "in" in words:
         tokens = in_as_many(tokens)
-    if "of" in words:
+    if "of" in words and not words.isdisjoint(WHOLE_TOLD):
         tokens = of_ours(tokens)
-    return [_valued(tokens, at) for at in range(len(tokens))]
+    return [_valued(tokens, at) if token.word == "<number>" else token for at, token in enumerate(tokens)] if numbers else tokens
+
+
+def _below_nought(token: Token) -> bool:
+    mention = token.mention
+    return mention is not None and isinstance(mention.amount, Amount) and mention.amount.value < 0.0
 
 
 _NAMES = frozenset(

@@ -20,7 +20,7 @@ _SAID = tuple(
     )
 )
 _METRIC = re.compile(r"(?:\b(?:figures|units|all|everything|lengths),? (?:are )?(?:in )?|[(,;] ?)metric(?= ?[),.;:!?]|\Z)")
-_ANY = re.compile(r"\bmetric\b|(?<![\w'])(?:m(?:et(?:re|er)s?)?|feet|foot|ft|fathoms?)(?!\w)", re.IGNORECASE)
+_ANY = re.compile(r"\bmetric\b|(?<![\w'])(?<!\d[ -])(?:m(?:et(?:re|er)s?)?|feet|foot|ft|fathoms?)(?!\w)", re.IGNORECASE)
 _OF_THE_ANSWER = re.compile(r"\b(?:how (?:much|many|far|long|deep)|answer|result|reply|tell me|give me)\b(?:[^.;:!?]|:(?=\d))*\Z")
 
 
