@@ -21,7 +21,7 @@ _TAKING_BACK = tuple(  # what takes back the figure before it, longer than a wor
 )  # fmt: skip
 _LONGER = {first: tuple(one for one in _TAKING_BACK if one[0] == first) for first in {one[0] for one in _TAKING_BACK}}
 _BEGINS = _STRONG | {"no", "not"} | set(_LONGER)
-_REACH, _FAR, _NAMES = 7, 12, 4.0  # so many words a new value may stand off; so strong a cue names another figure
+_REACH, _FAR, _AT_MOST, _NAMES = 7, 12, 4, 4.0  # so many words a new value may stand off; so strong a cue names another figure
 _WHO = frozenset("i we he she they mate skipper you".split())
 _BETWEEN = frozenset(
     ", - – . ... ! ? ( ) : ; or er eh ah oh um hm hmm well it is i that more like hang hold on wait no sorry we the a of about then to call plain "
@@ -89,22 +89,28 @@ def _takes_back(tokens: list[Token], place: int) -> bool:
     words = [token.word for token in tokens[place : place + 4]]
     if words[0] in _STRONG or (words[0] in ("no", "not") and _is_no(tokens, place)):
         return True
-    found = any(tuple(words[: len(one)]) == one for one in _LONGER.get(words[0], ()))
+    found = _longer(words) > 0
     meant = words[:3] in (["i", "mean", "to"], ["i", "mean", "its"])  # `I mean to have 33 m out`
     return found and not meant and not (words[:2] == ["make", "it"] and tokens[place - 1].word in _WHO)
+
+
+def _longer(words: list[str]) -> int:
+    """Return how many words long the taking back is that some words begin with, where it is more than one."""
+    return max((len(one) for one in _LONGER.get(words[0], ()) if tuple(words[: len(one)]) == one), default=0)
 
 
 def _leads(tokens: list[Token], at: int, strong: int, place: int) -> bool:
     """Say whether what stands between the taking back and a value leads to it: small words, who says it, or why, set off by a sign."""
     near = {one.word for one in tokens[max(0, at - 4) : strong]}
-    begin = strong
+    begin = strong + _longer([token.word for token in tokens[strong : strong + 4]])
     while begin < place and (tokens[begin].word in _BETWEEN or tokens[begin].word in _STRONG or tokens[begin].word in near):
         begin += 1
     if begin == place:
         return place - strong <= _REACH
     if _TELLS.fullmatch(f" {' '.join(token.word for token in tokens[begin:place])} "):
         return True
-    if begin - strong >= 2 and place - begin <= 3 and not _names(tokens[begin:place]):
+    rest = tokens[begin:place]
+    if (begin - strong >= 2 or rest[-1].word == ":") and tokens[place].word == tokens[at].word and len(rest) <= _AT_MOST and not _names(rest):
         return True
     return _explained(tokens, strong, place)
 

@@ -24,6 +24,7 @@ _NO_MATTER = re.compile(
 _NOT_GOING = re.compile(
     rf" (?:we|i|us|iam|weare|and|but|where|which)(?: (?:are|am|will|shall))? {_NOT}(?: (?:want|mean|plan|care|dare|intend) to)? {_LIE} {_THERE} "
     rf"| where (?:we|i|weare|iam) {_NOT} {_LIE} "
+    r"| (?:nobody|no one|noone|none of us) (?:ever |here |would )?(?:anchors?|lies?|goes?|stops?|uses?|drops?) "
 )
 _NOT_IN = re.compile(
     rf" (?:not|no longer|wont be|skipping|avoiding|missing out|leaving out) {_LIE}? ?(?:in|at|into|over|on|off)? ?(?:the|that|this|a|our) {_K}"
@@ -58,6 +59,9 @@ _AWAY = rf"(?:is|are|was|were|stays|lies|sits|lives|hangs)(?: still| now| all)? 
 _WAS_GONE = re.compile(
     rf" (?P<what>(?:{_WHOSE} )?(?:[a-z]+ ){{0,2}}{_K}(?: {_K})?(?: [a-z]+){{0,3}})"
     rf" (?:(?:is |are |was |were |has |got |been |all |just )*{_GONE}|{_AWAY}) "
+)
+_NEARLY = re.compile(
+    rf" (?:nearly|almost|all but) (?:bought|took|chose|dropped|stopped|anchored|let|ordered|fitted|veered|went)(?P<what> [^.;?!,<]*?{_K}(?: [a-z]+)?)"
 )
 _RULED_OUT = re.compile(
     rf" (?:ruled out|decided against|turned down|passed up|skipped|rejected|gave up on|steered clear of|kept away from)(?P<what> [^.;?!]*?{_K})"
@@ -109,6 +113,7 @@ _IN_ALL = (
         "sold scrapped thrown chucked lent given stolen binned retired gone more written went home ashore shed garage attic skip barn car van "
         "cellar loft",
     ),
+    sought(_NEARLY, "nearly almost but"),
     sought(_RULED_OUT, "ruled decided turned passed skipped rejected gave steered kept"),
     sought(_LENT, "lent gave sold scrapped threw left"),
     sought(_STAYS, "spare second third other another kedge"),
@@ -123,7 +128,7 @@ _IN_A_PART = (
         "bother bothers interest interests concern concerns worry worrys trouble troubles worrie worries nothing business threat matter another "
         "affair problem lookout guide use help good apply",
     ),
-    sought(_NOT_GOING, "not dont doesnt didnt wont shant cant never isnt arent wouldnt neednt cannot"),
+    sought(_NOT_GOING, "not dont doesnt didnt wont shant cant never isnt arent wouldnt neednt cannot nobody no noone none"),
 )
 ELSEWHERE = sought(OTHER_PLACE, "next other last previous neighbouring outer former nearby old usual first")
 _SPARES = frozenset("spare second other another kedge backup".split())

@@ -32,7 +32,7 @@ _ADVICE = (
     r"(?:(?:told (?:me|us)|advised|advises|recommended|recommends|taught (?:me|us)) (?:to|never|not|always)"
     r"|would have (?:said|used|let))"
 )
-_NOT_OURS = rf"(?:kedge|(?:spare|other|second|third|mooring|another) {_GEAR})"
+_NOT_OURS = rf"(?:kedge|dinghy|tender|(?:spare|other|second|third|mooring|another) {_GEAR})"
 _LULL = r"(?:a lull|a surge|just now was|ahead (?:she|it|shed|itd)|flat out|full ahead|s figure)"
 _OFF = (
     r"(?:(?:over|across|round|around|beyond) the (?:sound|bay|fjord|water|way|point|headland|corner|channel)|on the other side"
@@ -149,11 +149,11 @@ def unknown(tokens: list[Token], dropped: list[Mention], *, text: str, others: b
 
 
 def _sentences_around(words: list[str], at: int) -> range:
-    """Return the sentence at a place, with the one before it and the one behind."""
+    """Return the sentence at a place, with the one before it and the two behind."""
     stops = [place for place, word in enumerate(words) if word in STOPS]
     before = [place for place in stops if place < at]
     behind = [place for place in stops if place >= at]
-    return range(before[-2] + 1 if len(before) > 1 else 0, behind[1] if len(behind) > 1 else len(words))
+    return range(before[-2] + 1 if len(before) > 1 else 0, behind[2] if len(behind) > 2 else len(words))
 
 
 def _ours_then(tokens: tuple[Token, ...]) -> frozenset[int]:

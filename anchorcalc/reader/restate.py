@@ -172,6 +172,9 @@ _LOOKS = frozenset("big blue red white black green german danish dutch swedish n
 _MADE = frozenset("tied painted marked sewed put whipped gave bought made rigged fitted taped asks wants wonders".split())
 
 
+_OWNERS = frozenset("owner owners skipper crew man captain".split())  # `the previous owner` is another, up to where we are told of
+
+
 def _opening(words: list[str], at: int) -> tuple[str, int]:
     behind = words[at + 1] if at + 1 < len(words) else ""
     if words[at] in _SHIPS and at and words[at - 1] in _LOOKS and (behind in _THEIRS or "not" in words[max(0, at - 3) : at]):
@@ -189,5 +192,5 @@ def _opening(words: list[str], at: int) -> tuple[str, int]:
         if what == "other" and _one_of_us(words, at, end):
             continue
         if place == len(phrase) and not (end < len(words) and words[end] in _OPINIONS):
-            return what, end - 1
+            return ("other" if what == "past" and words[end : end + 1] and words[end] in _OWNERS else what), end - 1
     return "", 0

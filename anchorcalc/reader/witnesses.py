@@ -13,9 +13,10 @@ from anchorcalc.units.kinds import Amount
 from anchorcalc.vocabulary import TERMS
 
 _INSTRUMENTS = frozenset(
-    "plotter handheld lead leadline sounder fishfinder finder echo sonar display repeater tablet phone app laptop instrument instruments table "
-    "pilot almanac guide book log stick pole line gauge counter scales scale shank tape brochure certificate papers registration survey drawing "
-    "drawings manual pacing marks tally tag label stamp plate logbook receipt invoice chart plan map radar gps meter caliper cell".split()
+    "plotter handheld lead leadline sounder fishfinder finder echo sonar display repeater tablet phone app laptop instrument instruments stick "
+    "pilot almanac guide book books log pole line gauge counter scales scale shank tape brochure certificate papers registration survey "
+    "drawing drawings manual pacing marks tally tag label stamp plate logbook receipt invoice chart plan map radar gps meter caliper cell "
+    "table tables".split()
 )
 _PEOPLE = frozenset(
     "i we hand uncle manual mate skipper bosun crew wife husband son daughter cook navigator helmsman owner harbourmaster pilot partner brother "
@@ -26,7 +27,7 @@ _SAYS = frozenset(
     "says say said make reads read shows show gives gave has makes reckons thinks finds found got insists claims swears measured told tells "
     "puts calls give put lists bills".split()
 )
-_SMALL = frozenset("it is at there that about around only a the depth as us here down to her him me them".split())
+_SMALL = frozenset("it is at there that about around only a the depth as us here down to her him me them rises falls drops".split())
 
 
 class Told(NamedTuple):
@@ -137,7 +138,11 @@ _GO_BY = (
 
 def disputed(reading: Reading) -> None:
     """Two figures for one thing, each told by another witness or instrument, and none chosen: which one holds is asked."""
-    heard = told(reading.sentence.tokens)
+    tokens = reading.sentence.tokens
+    for at, (one, joint, other) in enumerate(zip(tokens, tokens[1:], tokens[2:], strict=False)):
+        if joint.word == "or" and one.mention is not None and other.mention is not None and one.word == other.word:
+            _doubted(reading, one.mention, Told("", at + 2, other.mention))  # `35 m or 50 m of chain`
+    heard = told(tokens)
     if len({one.who for one in heard}) < 2:
         return
     if "depth" in reading.question.inputs and "reads_from" not in reading.question.inputs:
