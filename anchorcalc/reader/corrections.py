@@ -110,7 +110,9 @@ def _leads(tokens: list[Token], at: int, strong: int, place: int) -> bool:
     if _TELLS.fullmatch(f" {' '.join(token.word for token in tokens[begin:place])} "):
         return True
     rest = tokens[begin:place]
-    if (begin - strong >= 2 or rest[-1].word == ":") and tokens[place].word == tokens[at].word and len(rest) <= _AT_MOST and not _names(rest):
+    set_off = begin - strong >= 2 or rest[-1].word == ":"
+    plain = len(rest) <= _AT_MOST and not any(token.word in STOPS for token in rest) and not _names(rest)
+    if set_off and plain and tokens[place].word == tokens[at].word:
         return True
     return _explained(tokens, strong, place)
 
