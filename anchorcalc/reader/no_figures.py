@@ -81,7 +81,7 @@ ROWS: tuple[Row, ...] = (
     _row(_OLD, "number", before=rf"\b{_PERSON}(?: is|'s) (?:just |only |now |already )?", behind=_ENDS, low=1.0, high=110.0),
     _row(_OLD, "number", before=rf"\b(?:my|our|the|her|his) (?:[a-z]+ )?{_PERSON} ?[,(] ?", behind=r" ?[,):]", low=1.0, high=110.0),
     _row("me", "number", before=r"\bme, ", behind=r",", low=30.0, high=110.0),
-    _row("crew", "number", before=r"\bcrew (?:are |is |aged )?(?:\d\d?(?:,| and|, and) )*", behind=_ENDS, low=8.0, high=99.0),
+    _row("crew", "number", before=r"\bcrew (?:are |is |aged )?(?:\d\d?(?:,| and|, and) )*", behind=_ENDS, low=1.0, high=99.0),
     _row(f"{_OLD} i", "number", before=r"\bat ", behind=r" i (?:can|am|still)\b", low=45.0, high=110.0),
     _row(_OLD, "number", before=r"\bat ", behind=r" ?[.,;!?]| years", low=45.0, high=110.0),
     _row(  # what a man weighs
@@ -106,6 +106,7 @@ ROWS: tuple[Row, ...] = (
         low=0.0,
         high=200.0,
     ),
+    _row("dog dogs cat cats kid kids guest guests children", "number", before=r"\b(?:dogs?|cats?|kids?|guests?|children) ", high=20.0),
     _row("crew party family team class", "number", before=r"\b(?:crew|party|family|team|class) of ", high=60.0),
     _row("aboard board", "number", before=r"\b(?:hp|kw|ps|horses?|we'?re|we are|with|just|only), ?", behind=r" (?:aboard|on board)\b", high=8.0),
     _row("of", "number", behind=r" of us\b", high=60.0),
@@ -156,6 +157,7 @@ ROWS: tuple[Row, ...] = (
     _row("water air sea", "number", before=_CLAUSE + r"(?:water|air|sea) ", behind=r" ?f(?![\w'/-])", high=120.0),
     _row("coolant oil", "number", before=rf"\b(?:coolant|oil)\b{_GAP}", low=20.0, high=140.0),
     _row("freezing frost cold degrees minus", "number", before=r"\b(?:freezing|frost|cold)\b[^.;!?\d]{0,18}", low=-60.0, high=0.0),
+    _row("f", "number", behind=r" ?f (?:water|air|sea|outside)\b", high=120.0),
     _row("temperature temp", "number", before=rf"\b(?:temperature|temp)\b{_GAP}", low=-40.0, high=120.0),
     _row(
         "built since launched year dated model bought new",
@@ -185,6 +187,11 @@ ROWS: tuple[Row, ...] = (
         behind=r"(?! (?:from|off|away|ahead|astern|to|upwind|downwind|behind)\b)",
     ),
     _row("mast masts air rig", "length number", behind=r"[ -](?:(?:tall|high|of|wooden|alloy) )?(?:masts?|air draught|air draft|rig)\b"),
+    _row("headroom", "length number", behind=r" (?:of )?headroom\b"),
+    _row("headroom", "length number", before=r"\bheadroom (?:is |of )?"),
+    _row("swl wll mbl breaking breaks", "mass force", behind=r" (?:swl|wll|mbl|breaking|mbs)\b"),
+    _row("swl wll mbl breaking breaks", "mass force", before=r"\b(?:swl|wll|mbl|breaking (?:load|strength)|breaks)(?: (?:is|of|at))*[:=]? "),
+    _row("m metre ft foot", "number mass", behind=r"(?: ?(?:kgs?|lbs?|g|kilos?))?(?:/| per | a | to the )(?:m|met(?:re|er)|ft|foot)\b"),
     _row("sail sails", "number area", before=r"\bsail area(?: is| of)?[:=]? "),
     _row(  # what a windlass, a heater or a lamp takes, and what the shop calls its models
         "winch windlass model heater solar panel panels inverter lamp fridge",

@@ -16,6 +16,7 @@ _SAID = tuple(
         rf"\b{_UNIT},? (?:for (?:everything|all|the lot|every one)|throughout|all (?:round|through|the way|along)|everywhere|each time"
         r"|of course|that is|i mean|by the way|as always|as ever|obviously|naturally|for the lot)\b",
         rf"\bunits? ?[=:] ?{_UNIT}\b",
+        r"\b(?:deep|out|up|high|long|bow|depth|rise) (?P<unit>met(?:re|er)s|feet|fathoms)\b(?! of)",
         rf"[,;(/–] ?(?:all |all in |in |units |unit )?{_UNIT}(?: all| both| please| pls| too)?(?: ?\))?{_ENDS}",
     )
 )
