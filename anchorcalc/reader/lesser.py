@@ -7,7 +7,7 @@ import itertools
 import re
 from functools import lru_cache
 
-from anchorcalc.reader.elsewhere import OTHER_PLACE, clauses
+from anchorcalc.reader.elsewhere import ELSEWHERE, clauses
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.neighbour import others_quantities
 from anchorcalc.reader.opinions import others_opinions
@@ -58,34 +58,54 @@ _ONLY_PART = re.compile(
     r" (?P<what><(?P<kind>[a-z]+)>)(?: [a-z]+){0,3} ?,? (?:yet|but|though|of which) only <(?P=kind)>"
     r" (?:of it|of that|of those|gets|is used|is in use|in use|usable)"
 )
+# By which words each is known: without one of them it is not looked for.
+_MARKS = (
+    sought(
+        _MARKED,
+        "ago earlier yesterday yest previously formerly once originally midday noon before breakfast lunch dinner dawn sunrise supper tea morning "
+        "afternoon last monday tuesday wednesday thursday friday saturday sunday spring winter autumn old previous former then days normally "
+        "usually rule mostly generally ordinarily usual average sells stocks offers quotes wants lists keeps model kedge spare other second third "
+        "mooring another over across round around beyond side farther further coast sea outer offing lull surge just ahead flat figure told "
+        "advised advises recommended recommends taught have dinghy tender",
+    ),
+    sought(_WAS, "was were had dragged drew lay blew used held bought gave lost cut carried stowed sailed cleared fell rose came"),
+    ELSEWHERE,
+)
+_BY_ONLY = sought(_ONLY_PART, "only")
+_BY_NOW = sought(_JUST_NOW, "now moment present far lull day")
 
 
 @lru_cache(maxsize=1)
 def lesser(tokens: tuple[Token, ...], text: str) -> frozenset[int]:
     """Return where the quantities of a text stand that count for less than others."""
     words = [token.word for token in tokens]
+    held = frozenset(words)
+    marks, named = [one.regex for one in _MARKS if one.perhaps(held)], _beside_a_name(tokens, text)
+    parts = clauses(words) if marks or named or _BY_NOW.perhaps(held) else []
     found: set[int] = set()
-    parts = clauses(words)
     for begin, end in parts:
         said = f" {' '.join(words[begin:end])} "
-        if "<" not in said or _TODAY.search(said) or _TAKEN_SO.search(f" {' '.join(words[begin : end + 8])} "):
+        if "<" not in said or not (any(mark.search(said) for mark in marks) or (named and _at_a_name(tokens[begin:end], text))):
             continue
-        if _MARKED.search(said) or _WAS.search(said) or OTHER_PLACE.search(said) or (_AT.search(said) and _at_a_name(tokens[begin:end], text)):
+        if not _TODAY.search(said) and not _TAKEN_SO.search(f" {' '.join(words[begin : end + 8])} "):
             found.update(token.start for token in tokens[begin:end] if token.mention is not None)
     line = f" {' '.join(words)} "
-    found.update(tokens[line.count(" ", 0, one.start("what")) - 1].start for one in _ONLY_PART.finditer(line))
+    found.update(tokens[line.count(" ", 0, one.start("what")) - 1].start for one in _BY_ONLY.within(line, held))
     return frozenset(found | _for_the_moment(tokens, words, parts)) | others_opinions(tokens)
 
 
-_AT = re.compile(r" (?:at|over at|off|in|outside) ")
+_AT = frozenset(("at", "off", "in", "outside"))
 _OURS = frozenset("we i iam weare our my ours mine us here".split())
 
 
 def _at_a_name(tokens: tuple[Token, ...], text: str) -> bool:
     """Say whether a part of a text tells of a place by its name, and not that we lie there: `at Kaldnes the gauge showed 28 m/s`."""
-    pairs = itertools.pairwise(tokens)
-    named = any(one.word in ("at", "off", "in", "outside") and text[other.start].isupper() and other.mention is None for one, other in pairs)
-    return named and not any(token.word in _OURS for token in tokens)
+    return _beside_a_name(tokens, text) and not any(token.word in _OURS for token in tokens)
+
+
+def _beside_a_name(tokens: tuple[Token, ...], text: str) -> bool:
+    """Say whether a word for being at a place stands before a word with a capital letter."""
+    return any(one.word in _AT and text[other.start].isupper() and other.mention is None for one, other in itertools.pairwise(tokens))
 
 
 def _for_the_moment(tokens: tuple[Token, ...], words: list[str], parts: list[tuple[int, int]]) -> set[int]:
@@ -127,8 +147,8 @@ _UNKNOWN = re.compile(
 )
 _UNKNOWN_BY = sought(
     _UNKNOWN,
-    "dont not cant cannot couldnt never havent didnt nobody no noone none yet forgot forget forgotten lost wouldnt stamped worn rubbed painted "
-    "illegible unreadable torn guess mystery unknown still",
+    "dont not cant cannot couldnt never havent didnt must have need ought shall nobody no noone none yet forgot forget forgotten lost wouldnt "
+    "stamped worn rubbed painted illegible unreadable torn guess mystery unknown still",
 )
 
 

@@ -33,6 +33,8 @@ _KINDS = frozenset(("<ratio>", "<angle>", "<speed>"))
 def others_opinions(tokens: tuple[Token, ...]) -> frozenset[int]:
     """Return where the figures stand that others go by where the text says what the skipper goes by, or that it does not agree with."""
     words = [token.word for token in tokens]
+    if _HOLDS.isdisjoint(words) or _KINDS.isdisjoint(words):
+        return frozenset()
     line = f" {' '.join(words)} "
     mine = {line.count(" ", 0, one.start(str(one.lastgroup))) - 1 for one in _MINE.finditer(line)}
     kinds = {words[at] for at in mine} & _KINDS
