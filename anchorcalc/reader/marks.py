@@ -44,6 +44,9 @@ def _asked_of_marks(reading: Reading) -> None:
             continue
         free = token.start == at_depth or any(one.start == token.start for one, _ in reading.aside)
         asked = _WHICH_MARK.search(f" {' '.join(one.word for one in tokens[:at])} ")
+        if asked and isinstance(reading.asked.get("marks"), list) and reading.sources.get("mark_interval", (-1, 0.0))[0] == token.start:
+            del reading.asked["mark_interval"], reading.sources["mark_interval"]
+            free = True
         held = {*reading.asked, *reading.bare}
         if asked and _BY_SCOPE & held and "depth" not in held and reading.sources.get("rode_out", (-1, 0.0))[0] == token.start:
             reading.asked["depth"] = reading.asked.pop("rode_out")  # with a scope or a bow height it is the water

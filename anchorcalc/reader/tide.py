@@ -15,7 +15,7 @@ from anchorcalc.vocabulary import TERMS
 # A tide that is on its way: the word for it, and within a few small words the word for where it goes.
 _SMALL = (
     r"(?: (?:is|still|going|to|has|some|way|yet|a|bit|lot|in|here|now|will|be"
-    r"|keeps|on|its|it|the|and|fair|good|long|quite|also|got|just|only|well)){0,6}"
+    r"|keeps|on|its|it|the|and|fair|good|long|quite|also|got|just|only|well)){0,8}"
 )
 _RISES = re.compile(
     rf" (?:tide|tides|flood|water|level|sea){_SMALL} (?:rising|making|make|makes|rise|rises|come|comes|coming in|coming up|coming|flooding"
@@ -187,9 +187,13 @@ def _ebb_is_no_rise(reading: Reading) -> None:
     mention = tokens[at].mention
     if mention is None or at < 2 or "tide_rise" in reading.rivals or "tide_rise" not in reading.asked:
         return
-    if tokens[at - 1].word == "of" and tokens[at - 2].word in ("ebb", "fall", "drop"):
-        del reading.asked["tide_rise"]
-        reading.leave(mention, "tide_fall")
+    falls = ("ebb", "fall", "drop")
+    if (tokens[at - 1].word == "of" and tokens[at - 2].word in falls) or (at + 1 < len(tokens) and tokens[at + 1].word in falls):
+        value = reading.asked.pop("tide_rise")
+        if "tide_fall" in reading.question.inputs:
+            reading.put("tide_fall", value)
+        else:
+            reading.leave(mention, "tide_fall")
 
 
 _TOP_NOW = re.compile(
