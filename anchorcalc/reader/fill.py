@@ -79,7 +79,7 @@ def _words(reading: Reading) -> None:
     takes = frozenset(reading.question.inputs)
     tokens = reading.sentence.tokens
     found = words_said(tokens=tokens, takes=takes)
-    own = ours(found, tokens)
+    own = ours(found, tokens, reading.sentence.text)
     for said in corrected(own, tokens):
         if not said.negated:
             reading.put(said.term, said.word)

@@ -31,14 +31,30 @@ _REACH = 6
 
 
 def tells_of_others(words: list[str], at: int) -> bool:
-    """Say whether a word stands in a part of a text that names others, and none of us."""
+    """Say whether a word stands in a part of a text that names others, and none of us; what they only say, or what is for them, is ours."""
     begin = next((place + 1 for place in range(at - 1, -1, -1) if words[place] in STOPS), 0)
     end = next((place for place in range(at, len(words)) if words[place] in STOPS), len(words))
-    here = set(words[begin:end])
-    return bool(_OTHER_BOATS & here or _THEIR & set(words[max(begin, at - 2) : at])) and not _OURS & here
+    named = [place for place in range(begin, end) if words[place] in _OTHER_BOATS and not _only_speaks(words, place)]
+    us = [place for place in range(begin, end) if words[place] in _OURS and place + 1 not in named]
+    return bool(named or _THEIR & set(words[max(begin, at - 2) : at])) and not us
 
 
+def lies_beside_us(text: str) -> bool:
+    """Say whether a text goes on that what it just named lies beside us."""
+    return text.lstrip(" ,").lower().startswith(_BESIDE_US)
+
+
+def _only_speaks(words: list[str], place: int) -> bool:
+    """Say whether another is named as one who says something, or for whom it is asked."""
+    return words[place + 1 : place + 2] in _SAYS or bool({"for"} & set(words[max(0, place - 2) : place]))
+
+
+_SAYS = (["says"], ["said"], ["reckons"], ["thinks"], ["told"], ["claims"], ["swears"], ["wants"])
 _OTHER_BOATS = OTHERS - frozenset("they their he old owner yesterday father dad".split())
+_BESIDE_US = (
+    *("next to us", "next to me", "beside us", "ahead of us", "astern of us", "near us", "next door", "alongside us"),
+    *("to windward", "to leeward"),
+)
 _THEIR = frozenset(("their", "his"))
 
 
@@ -57,4 +73,4 @@ def tells_of_spare(words: list[str], at: int, *, told: bool) -> bool:
     return False
 
 
-__all__ = ["OTHERS", "our_words", "tells_of_others", "tells_of_spare"]
+__all__ = ["OTHERS", "lies_beside_us", "our_words", "tells_of_others", "tells_of_spare"]

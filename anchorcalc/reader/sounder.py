@@ -2,6 +2,7 @@
 
 import re
 
+from anchorcalc.reader.our_words import OTHERS, tells_of_others
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.withdrawn import without_withdrawn
 
@@ -45,6 +46,10 @@ _FROM: dict[str, tuple[str, ...]] = {
         "transducer reference",
         "transducer zero",
         "it own distance",
+        "own face",
+        "no offset",
+        "without offset",
+        "uncorrected",
     ),
     "surface": (
         "from surface",
@@ -75,26 +80,41 @@ _NOT = frozenset(("not", "isnt", "doesnt"))
 
 
 _OF_AN_OFFSET = frozenset(("below surface", "below waterline", "at waterline"))
-_FROM_ITS = re.compile(r" from it (?=transducer|sensor|sender|puck|probe|ducer|keel|own|eye|there)")
+_FROM_ITS = re.compile(r" from it (?:own )?(?=transducer|sensor|sender|puck|probe|ducer|keel|own|eye|there)")
 _FROM_THERE = re.compile(r" (measured|counted|counts|measures|reads|reckoned|reading|taken|starts|is|gives) from (?:it|there|that)(?= )")
 _CLAUSE = re.compile(r" [.,;:?!(] ")
 _HULL = frozenset(("keel", "transducer", "draught", *_SENSORS))
-_ASKS, _SHOWN = frozenset("how what which".split()), frozenset("sounder reads reading shows says gives display zero zeroed counts measures".split())
+_ASKS, _SHOWN = (
+    frozenset("how what which pole stick".split()),
+    frozenset("sounder reads reading shows says gives display zero zeroed counts measures".split()),
+)
 
 
 def _other_than_zero(before: str) -> bool:
     """Say whether the surface is told of as that from which a keel or a transducer is so deep, or as the end of what is asked for."""
-    words = set(_CLAUSE.split(before)[-1].split())
+    words = set(_CLAUSE.split(f"{before} ")[-1].split())
     return not _SHOWN & words and bool((_HULL | _ASKS) & words)
 
 
 _NOUNS = "keel|transducer|surface|waterline|sensor|ducer"
 
 
+_WHERE_IT_IS = re.compile(rf" from where (transducer|{'|'.join(_SENSORS)}) (?:is|sits|lies|hangs|looks out) ")
+_ONLY_ASKED = re.compile(rf"(?<= [.;?!]) (?:does|do|is)(?: [a-z]+){{0,4}} (?:{_NOUNS}) \? (?!yes)")
+
+
+def _ours(tokens: tuple[Token, ...]) -> list[str]:
+    """Return the words that tell of our own sounder, small words left out."""
+    words = [token.word for token in tokens]
+    if OTHERS & set(words):
+        words = [word for at, word in enumerate(words) if not tells_of_others(words, at)]
+    return [word for word in words if word not in _ARTICLES and word not in _SMALL]
+
+
 def reads_from(tokens: tuple[Token, ...], *, transducer_given: bool) -> list[str]:
     """Return what the text says that the sounder measures from; more than one where it says more than one."""
-    words = [token.word for token in tokens if token.word not in _ARTICLES and token.word not in _SMALL]
-    line = f" {' '.join(words)} "
+    line = f" {' '.join(_ours(tokens))} "
+    line = _ONLY_ASKED.sub(" ", _WHERE_IT_IS.sub(r" from \1 ", line))
     line = _FROM_ITS.sub(" from ", line)  # `from its transducer`
     if any(f" {name} " in line for name in ("transducer", *_SENSORS)):
         line = _FROM_THERE.sub(r" \1 from transducer ", line).replace(" from there ", " from transducer ")

@@ -3,7 +3,7 @@
 from functools import cache
 from typing import NamedTuple
 
-from anchorcalc.reader.our_words import tells_of_others, tells_of_spare
+from anchorcalc.reader.our_words import lies_beside_us, tells_of_others, tells_of_spare
 from anchorcalc.reader.sentence import Token, spelled
 from anchorcalc.reader.withdrawn import only_thought
 from anchorcalc.reader.words import NEGATIONS, STOPS
@@ -59,18 +59,38 @@ def words_said(*, tokens: tuple[Token, ...], takes: frozenset[str]) -> list[Word
     return found
 
 
-def ours(found: list[WordSaid], tokens: tuple[Token, ...]) -> list[WordSaid]:
+def ours(found: list[WordSaid], tokens: tuple[Token, ...], text: str) -> list[WordSaid]:
     """Leave out what is told of another's boat, of a spare anchor, or is part of another name: `a mud hook`."""
     words = [token.word for token in tokens]
     kept: list[WordSaid] = []
     for one in found:
-        another = one.term != "bottom" and tells_of_others(words, one.at)
+        if _means_another_thing(one, tokens, words):
+            continue
+        beside = one.term == "boat_form" and lies_beside_us(text[tokens[one.end - 1].end :])
+        another = beside or (one.term != "bottom" and tells_of_others(words, one.at))
         told = any(other.term == one.term for other in kept)
         spare = one.term == "anchor_kind" and tells_of_spare(words, one.at, told=told)
         name = one.term == "bottom" and words[one.end : one.end + 1] and words[one.end] in ("hook", "berth", "anchor", "weight", "guard", "box")
         if not (another or spare or name):
             kept.append(one)
     return kept
+
+
+_SAILS = frozenset("we i they you to will can cannot could would shall set".split())
+_TELLS = frozenset("says said reckons told thinks swears claims reckoned".split())
+_ASHORE = frozenset("off beach shore ashore bank coast island".split())
+
+
+def _means_another_thing(one: WordSaid, tokens: tuple[Token, ...], words: list[str]) -> bool:
+    """Say whether a word is none for its term here: `we sail`, `the cat's anchor`, `a fisherman says`, `off the rocks`, `the beach is sand`."""
+    before, behind = words[max(0, one.at - 3) : one.at], words[one.end : one.end + 6]
+    if one.term == "boat_form":
+        whose = tokens[one.end - 1]
+        another = whose.end - whose.start > len(whose.word) and words[one.at - 1 : one.at] == ["the"]
+        return another or (words[one.at] == "sail" and bool(_SAILS & set(before[-1:]))) or before[-1:] in (["ship"], ["ships"])
+    if one.word == "fisherman" and one.term == "anchor_kind":
+        return bool(_TELLS & set(behind))
+    return one.term == "bottom" and "," not in before and bool(_ASHORE & set(before))
 
 
 def corrected(found: list[WordSaid], tokens: tuple[Token, ...]) -> list[WordSaid]:
