@@ -28,7 +28,12 @@ def _row(words: str, kinds: str, *, before: str = "", behind: str = "", low: flo
     return Row(frozenset(words.split()), frozenset(kinds.split()), low, high, left, re.compile(behind) if behind else None)
 
 
-_GAP = r"[^.;!?\d]{0,14}"
+# Small words between a name and its figure; whatever else stands there may begin another fact.
+_GAP = (
+    r"(?:'s)?(?: (?:is|was|are|at|about|around|only|over|nearly|just|now|of|to|the|a|an|for|it|that|me|us|him|her|them|my|one|says|said|reads|shows"
+    r"|stands|down|up|fell|dropped|on|showing|reading|temperature|temp|sum|total|being|say|still|below|some|channel))*[:=]? "
+)
+_NO_LENGTH = r"(?! (?:out|deep|aboard|long|down|veered|of (?:chain|rope|rode|line)))"
 _CLAUSE = r"(?:[.,;:?!(–\n-] ?|\band |\bwith |\bit'?s )(?:the |a |an )?"
 _PERSON = (
     r"(?:he|man|woman|husband|wife|dad|father|grand ?dad|grand ?father|grandpa|mother|mum|son|daughter|boy|girl|kid|uncle|aunt|mate|skipper|lad|"
@@ -83,7 +88,7 @@ ROWS: tuple[Row, ...] = (
     _row("me", "number", before=r"\bme, ", behind=r",", low=30.0, high=110.0),
     _row("crew", "number", before=r"\bcrew (?:are |is |aged )?(?:\d\d?(?:,| and|, and) )*", behind=_ENDS, low=1.0, high=99.0),
     _row(f"{_OLD} i", "number", before=r"\bat ", behind=r" i (?:can|am|still)\b", low=45.0, high=110.0),
-    _row(_OLD, "number", before=r"\bat ", behind=r" ?[.,;!?]| years", low=45.0, high=110.0),
+    _row(_OLD, "number", before=r"\b(?:was|were|am|not|old|back|knees|arms)\b[^.;!?]{0,20}\bat ", behind=r" ?[.,;!?]| years", low=45.0, high=110.0),
     _row(  # what a man weighs
         "weigh weighs weighing",
         "mass number",
@@ -106,7 +111,7 @@ ROWS: tuple[Row, ...] = (
         low=0.0,
         high=200.0,
     ),
-    _row("dog dogs cat cats kid kids guest guests children", "number", before=r"\b(?:dogs?|cats?|kids?|guests?|children) ", high=20.0),
+    _row("dog dogs kid kids guest guests children", "number", before=r"\b(?:dogs?|kids?|guests?|children) ", high=20.0),
     _row("crew party family team class", "number", before=r"\b(?:crew|party|family|team|class) of ", high=60.0),
     _row("aboard board", "number", before=r"\b(?:hp|kw|ps|horses?|we'?re|we are|with|just|only), ?", behind=r" (?:aboard|on board)\b", high=8.0),
     _row("of", "number", behind=r" of us\b", high=60.0),
@@ -123,7 +128,8 @@ ROWS: tuple[Row, ...] = (
         "number",
         before=r"\b(?:cost(?:s|ing)?|paid|pay(?! (?:out|away|her))|budget|priced?|quote[sd]?|charge[sd]?|insured(?: for| at)?"
         r"|bought(?: [a-z]+){0,9} for"
-        rf"|sells? (?:it |them |one )?(?:for|at)|fee|deposit|bill|premium)\b(?! out){_GAP}",
+        rf"|sells? (?:it |them |one )?(?:for|at)|fee|deposit|bill|premium)\b{_GAP}",
+        behind=_NO_LENGTH,
         low=15.0,
     ),
     _row(
@@ -145,6 +151,7 @@ ROWS: tuple[Row, ...] = (
         "water air sea oil cabin outside temperature temp coolant engine frost warm cold shade degrees",
         "angle",
         before=_CLAUSE + rf"(?:water|air|sea|oil|cabin|outside|temperature|temp|coolant|engine)\b{_GAP}",
+        behind=r"(?! (?:off|round|from|to|apart|between|of|up|above))",
         high=2.0,
     ),
     _row(
@@ -156,7 +163,7 @@ ROWS: tuple[Row, ...] = (
     _row("c", "number", behind=r" ?c(?![\w'/-])", low=-40.0, high=120.0),
     _row("water air sea", "number", before=_CLAUSE + r"(?:water|air|sea) ", behind=r" ?f(?![\w'/-])", high=120.0),
     _row("coolant oil", "number", before=rf"\b(?:coolant|oil)\b{_GAP}", low=20.0, high=140.0),
-    _row("freezing frost cold degrees minus", "number", before=r"\b(?:freezing|frost|cold)\b[^.;!?\d]{0,18}", low=-60.0, high=0.0),
+    _row("freezing frost cold degrees minus", "number", before=r"\b(?:freezing|frost|cold)\b[^.;!?\d]{0,18}", low=-60.0, high=-1.0),
     _row("f", "number", behind=r" ?f (?:water|air|sea|outside)\b", high=120.0),
     _row("temperature temp", "number", before=rf"\b(?:temperature|temp)\b{_GAP}", low=-40.0, high=120.0),
     _row(
@@ -178,13 +185,13 @@ ROWS: tuple[Row, ...] = (
     ),
     _row("tin metre year foot", "number", behind=r" an? (?:tin|pot|year)\b| (?:an?|per) (?:met(?:re|er)|foot) for\b"),
     _row("lot apiece", "number", behind=r" (?:the lot|apiece)\b", low=300.0),
-    _row("vhf channel", "number", before=rf"\b(?:vhf|channel)\b{_GAP}", low=1.0, high=99.0),
+    _row("vhf channel", "number", before=rf"\b(?:vhf|channel)\b{_GAP}", behind=_NO_LENGTH, low=1.0, high=99.0),
     _row(  # what stands above the deck
         "mast masthead masts air rig bridge",
         "length number",
         before=r"\b(?:masts?|masthead|air draught|air draft|bridge(?: clearance)?(?= (?:is|of))|clearance (?:under|below) (?:the )?bridge)\b"
         r"(?: (?:is|height|of|stands|at|about|being|height is))*[:=]? ?",
-        behind=r"(?! (?:from|off|away|ahead|astern|to|upwind|downwind|behind)\b)",
+        behind=r"(?! (?:from|off|away|ahead|astern|to|upwind|downwind|behind|back|aft|abaft|of)\b)",
     ),
     _row("mast masts air rig", "length number", behind=r"[ -](?:(?:tall|high|of|wooden|alloy) )?(?:masts?|air draught|air draft|rig)\b"),
     _row("headroom", "length number", behind=r" (?:of )?headroom\b"),
