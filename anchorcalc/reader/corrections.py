@@ -119,7 +119,11 @@ def _leads(tokens: list[Token], at: int, strong: int, place: int) -> bool:
 
 def _names(tokens: list[Token]) -> bool:
     """Say whether some words call a figure behind them something."""
-    return any(weight > _NAMES for one in spoken(tuple(tokens)) for _, weight in one.behind)
+    found = [one for one in spoken(tuple(tokens)) if one.end - one.start > 1 or tokens[one.start].word not in _PREPOSITIONS]
+    return any(weight > _NAMES for one in found for _, weight in one.behind)
+
+
+_PREPOSITIONS = frozenset(("in", "at", "on", "to", "from", "with", "by"))
 
 
 def _explained(tokens: list[Token], strong: int, place: int) -> bool:

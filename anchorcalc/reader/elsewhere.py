@@ -63,6 +63,9 @@ _WAS_GONE = re.compile(
 _NEARLY = re.compile(
     rf" (?:nearly|almost|all but) (?:bought|took|chose|dropped|stopped|anchored|let|ordered|fitted|veered|went)(?P<what> [^.;?!,<]*?{_K}(?: [a-z]+)?)"
 )
+_DONT_USE = re.compile(
+    rf" (?:dont|do not) (?:give|tell|use|reckon|show|count|work)(?: (?!less|more|than|under|over|below|above|until|if)[a-z]+){{0,6}} (?P<what>{_K})"
+)
 _RULED_OUT = re.compile(
     rf" (?:ruled out|decided against|turned down|passed up|skipped|rejected|gave up on|steered clear of|kept away from)(?P<what> [^.;?!]*?{_K})"
 )
@@ -113,6 +116,7 @@ _IN_ALL = (
         "sold scrapped thrown chucked lent given stolen binned retired gone more written went home ashore shed garage attic skip barn car van "
         "cellar loft",
     ),
+    sought(_DONT_USE, "dont do"),
     sought(_NEARLY, "nearly almost but"),
     sought(_RULED_OUT, "ruled decided turned passed skipped rejected gave steered kept"),
     sought(_LENT, "lent gave sold scrapped threw left"),
