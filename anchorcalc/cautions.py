@@ -76,6 +76,10 @@ CHAIN_ASSUMED = Caution(
     "A size of chain was given and no length, so the worse was taken: no chain where its weight would flatten the pull, chain all the way where it "
     "must be lifted. Say how long it is for a better answer.",
 )
+LINE_WEIGHTLESS = Caution(
+    "line_weightless",
+    "The size of the line was not said, so it was reckoned without weight, the worse for a flat pull. Say its size for a better answer.",
+)
 SEAS_AND_SNATCH = Caution(
     "seas_and_snatch",
     "Seas, snatch loads and violent sheering are not in these sums: in a swell a rode that jerks taut pulls several times harder.",

@@ -4,6 +4,7 @@ from collections.abc import Callable
 from typing import Any
 
 import msgspec
+import numpy as np
 
 from anchorcalc import cautions
 from anchorcalc.declare import Derivation, condition_on, refuse, warn
@@ -12,7 +13,7 @@ from anchorcalc.physics.geometry import line_angle, rode_at_scope
 from anchorcalc.physics.sizing import chain_size_by_table, line_size_by_table
 from anchorcalc.physics.wind import load_is_extrapolated, load_standard
 from anchorcalc.vocabulary import TERMS
-from anchorcalc.vocabulary.rode import MARKS_FROM
+from anchorcalc.vocabulary.rode import LINE_MATERIAL, MARKS_FROM
 
 RODE_ABOARD = Derivation(
     gives="rode_aboard",
@@ -118,6 +119,28 @@ CHAIN_ASSUMED = warn(cautions.CHAIN_ASSUMED, lambda *, chain_assumed, chain_size
 CHAIN_SIZE = size_by_table("chain_size")
 LINE_SIZE = size_by_table("line_size")
 CHAIN_SIZE_IF_ANY = size_by_table("chain_size", takes=("chain",), when=lambda *, chain: chain > 0.0)
+
+
+def weightless_line(*, needs: tuple[str, ...], takes: tuple[str, ...], when: Callable[..., Any]) -> Derivation:
+    """Return a derivation of line without weight, where chain of a known size is told of and the size of the line is not: the worse to pull by."""
+    return Derivation(
+        gives="line_size",
+        needs=("chain_size", *needs),
+        takes=takes,
+        solve=lambda **_: 0.0,
+        asks_for=("line_size",),
+        assumed="line without weight, its size not said",
+        when=condition_on(when),
+    )
+
+
+def floats(line_material: Any) -> Any:
+    """Say whether line is lighter than water."""
+    return np.equal(line_material, _FLOATING)
+
+
+_FLOATING = LINE_MATERIAL.code("polypropylene")
+LINE_WEIGHTLESS = warn(cautions.LINE_WEIGHTLESS, lambda *, line_size: np.equal(line_size, 0.0))
 # A longer boat pulls harder on a heavier chain: where the table's sizes stand in, a range of lengths has no end that is worse for all.
 SIZE_OF_RANGED_BOAT = refuse(
     "boat_length",

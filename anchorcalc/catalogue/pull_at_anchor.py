@@ -15,15 +15,17 @@ from anchorcalc.derive import (
     CHAIN_ASSUMED,
     CHAIN_SIZE_IF_ANY,
     EXTRAPOLATED_LOAD,
+    LINE_WEIGHTLESS,
     LOAD,
     LOAD_UP,
     SIZE_OF_RANGED_BOAT,
+    floats,
     size_by_table,
+    weightless_line,
 )
 from anchorcalc.physics.catenary import rode_shape
 from anchorcalc.physics.holding import share_of_flat_pull
 from anchorcalc.physics.weights import rode_weights
-from anchorcalc.vocabulary.rode import LINE_MATERIAL
 
 
 class PullAtAnchor(msgspec.Struct, frozen=True, kw_only=True, omit_defaults=True):
@@ -78,13 +80,10 @@ def working(s: Shown, v: Values) -> Iterator[str]:
     yield f"{s.bow_tension} at the roller, {s.reach} from bow to anchor (without the stretch of the line)"
 
 
-_FLOATING = LINE_MATERIAL.code("polypropylene")
-
-
 def _no_range_afloat(name: str) -> Refuse:
     """Refuse a range of chain, or of what makes the load, on line that floats: it lifts the chain, less so under more load."""
     why = "is a range on line that floats, which may pull flatter as that grows"
-    return refuse_range(name, lambda *, line_material: np.equal(line_material, _FLOATING), why=why)
+    return refuse_range(name, lambda *, line_material: floats(line_material), why=why)
 
 
 _EITHER = LOAD_UP.replace("+", "^")  # more load, but a heavier chain from the table for a longer boat; and see above
@@ -99,10 +98,16 @@ QUESTION = Question(
         LOAD,
         CHAIN_SIZE_IF_ANY,
         size_by_table("line_size", needs=("rode_out",), takes=("chain",), when=lambda *, rode_out, chain: rode_out > chain),
+        weightless_line(
+            needs=("rode_out",),
+            takes=("chain", "line_material"),
+            when=lambda *, rode_out, chain, line_material: (rode_out > chain) & np.logical_not(floats(line_material)),
+        ),
     ),
     requires=(
         require("chain_size", lambda *, chain: np.greater(chain, 0.0)),
-        require("line_size", lambda *, rode_out, chain: rode_out > chain),
+        require("line_size", lambda *, rode_out, chain: (rode_out > chain) & np.equal(chain, 0.0)),
+        require("line_size", lambda *, rode_out, chain, line_material: (rode_out > chain) & floats(line_material)),
     ),
     refuses=(
         refuse(
@@ -116,6 +121,7 @@ QUESTION = Question(
     ),
     cautions=(
         CHAIN_ASSUMED,
+        LINE_WEIGHTLESS,
         *EXTRAPOLATED_LOAD,
         warn(cautions.SEAS_AND_SNATCH),
         warn(cautions.BOW_PITCH),

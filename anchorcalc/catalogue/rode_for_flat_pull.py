@@ -16,10 +16,13 @@ from anchorcalc.derive import (
     CHAIN_SIZE_IF_ANY,
     EXTRAPOLATED_LOAD,
     LINE_SIZE,
+    LINE_WEIGHTLESS,
     LOAD,
     LOAD_DOWN,
     LOAD_UP,
     SIZE_OF_RANGED_BOAT,
+    floats,
+    weightless_line,
 )
 from anchorcalc.physics.all_chain import flat_pull_chain
 from anchorcalc.physics.catenary import rode_for_flat_pull
@@ -77,7 +80,7 @@ def working(s: Shown, v: Values) -> Iterator[str]:
     """Show the height and what hangs."""
     yield f"the roller is {s.depth} of water + {s.tide_rise} of tide + {s.bow_height} of bow height above the seabed"
     of_size = f" of {s.chain_size}" if hasattr(s, "chain_size") else ""
-    line = f"line of {s.line_size}" if hasattr(s, "line_size") else "line"
+    line = f"line of {s.line_size}" if v.get("line_size", 0.0) > 0.0 else "line, its weight left out,"
     yield f"under {s.load}, with {s.chain} of chain{of_size} at the anchor and {line} behind it"
     if hasattr(s, "rode_out"):
         yield f"√(height² + 2 × height × load / weight), part by part: {s.rode_out}"
@@ -94,6 +97,11 @@ def _chain_is_short(*, chain: Any, chain_size: Any, load: Any, depth: Any, bow_h
     return (chain > 0.0) & (chain < flat_pull_chain(height=depth + bow_height + tide_rise, load=load, chain_weight=chain_weight))
 
 
+def _sinking_line_behind(*, chain: Any, chain_size: Any, load: Any, depth: Any, bow_height: Any, tide_rise: Any, line_material: Any) -> Any:
+    short = _chain_is_short(chain=chain, chain_size=chain_size, load=load, depth=depth, bow_height=bow_height, tide_rise=tide_rise)
+    return short & np.logical_not(floats(line_material))
+
+
 # A longer boat pulls harder, on the stouter sizes that a table gives her.
 _MORE, _LESS = LOAD_UP.replace("+boat_length", "^boat_length"), LOAD_DOWN.replace("-boat_length", "^boat_length")
 QUESTION = Question(
@@ -103,7 +111,12 @@ QUESTION = Question(
     headline=headline,
     working=working,
     sources=(sources.CATENARY, sources.SCOPE_RULE, sources.CHAIN_MASS, sources.NYLON, sources.ABYC_H40, sources.SMALL_VESSEL_CODE),
-    derives=(LOAD, CHAIN_SIZE_IF_ANY, LINE_SIZE),
+    derives=(
+        LOAD,
+        CHAIN_SIZE_IF_ANY,
+        LINE_SIZE,
+        weightless_line(needs=("load", "depth"), takes=("chain", "bow_height", "tide_rise", "line_material"), when=_sinking_line_behind),
+    ),
     requires=(
         require("chain_size", lambda *, chain: np.greater(chain, 0.0)),
         require("line_size", lambda *, chain: np.equal(chain, 0.0), unless=("chain_size",)),
@@ -113,6 +126,7 @@ QUESTION = Question(
     refuses=(SIZE_OF_RANGED_BOAT,),
     cautions=(
         CHAIN_ASSUMED,
+        LINE_WEIGHTLESS,
         *EXTRAPOLATED_LOAD,
         warn(cautions.SEAS_AND_SNATCH),
         warn(cautions.BOW_PITCH),

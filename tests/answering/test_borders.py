@@ -111,11 +111,13 @@ def test_caution_is_said_where_it_belongs_and_only_there(question: str, code: st
 # question, what it asks for, inputs with which it does, and what to add for it not to
 ASKED: list[tuple[str, str, dict[str, Any], dict[str, Any]]] = [
     ("pull_at_anchor", "chain_size", {**ROPE, **LOAD, "chain": "0.5 m"}, {"chain": "0 m"}),
-    ("pull_at_anchor", "line_size", {**LOAD, "rode_out": "40 m", "depth": "6 m", "chain": "39.9 m", "chain_size": "8 mm"}, {"chain": "40 m"}),
+    ("pull_at_anchor", "line_size", {**LOAD, "rode_out": "40 m", "depth": "6 m", "chain": "39.9 m", "chain_size": "8 mm",
+     "line_material": "polypropylene"}, {"chain": "40 m"}),
     ("rode_for_flat_pull", "chain_size", {**LOAD, "depth": "6 m", "line_size": "14 mm", "chain": "0.5 m"}, {"chain": "0 m"}),
     ("rode_for_flat_pull", "line_size", {**LOAD, "depth": "6 m"}, {"line_size": "14 mm"}),
     # √(7² + 2 · 7 · 1000 / 11.936) = 34.96 m of chain
-    ("rode_for_flat_pull", "line_size", {"load": "1 kN", "depth": "6 m", "bow_height": "1 m", "chain": "34.9 m", "chain_size": "8 mm"},
+    ("rode_for_flat_pull", "line_size", {"load": "1 kN", "depth": "6 m", "bow_height": "1 m", "chain": "34.9 m", "chain_size": "8 mm",
+     "line_material": "polypropylene"},
      {"chain": "35 m"}),
     ("weigh_anchor", "chain_size", {"depth": "6 m", "anchor_mass": "16 kg", "chain": "0.5 m"}, {"chain": "0 m"}),
     ("weigh_anchor", "boat_length", {"depth": "6 m", "anchor_mass": "16 kg", "wind": "0 kn"}, {"boat_length": "9 m"}),

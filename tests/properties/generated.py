@@ -111,8 +111,8 @@ def _wanted(draw: st.DrawFn, question: Question) -> dict[str, bool]:
         wanted |= dict.fromkeys(draw(st.sampled_from(question.one_of)), True)
     for pair in question.pairs:
         wanted |= dict.fromkeys(pair, draw(st.booleans()))
-    for rule in question.requires:  # mostly given, and at times left to what stands in for it
-        wanted[rule.input] = wanted[rule.input] or draw(st.sampled_from([True, True, False]))
+    for name in dict.fromkeys(rule.input for rule in question.requires):  # mostly given, and at times left to what stands in for it
+        wanted[name] = wanted[name] or draw(st.sampled_from([True, True, False]))
     return wanted
 
 

@@ -38,7 +38,7 @@ def says(question: Question, code: str, wanted: bool, given_: Inputs) -> bool:
 def test_every_caution_with_a_condition_is_said_and_not_said(question: Question) -> None:
     always = {rule.caution.code for rule in question.cautions if rule.condition is None}
     sets = st.one_of(raw_inputs(question=question).map(lambda raw: as_given(question, raw)), mean_winds(question=question))
-    quick = settings(tried(500), phases=(Phase.generate,))
+    quick = settings(tried(1500), phases=(Phase.generate,))
     for code in sorted({rule.caution.code for rule in question.cautions} - always):
         find(sets, partial(says, question, code, True), settings=quick)  # fails where there is none
         find(sets, partial(says, question, code, False), settings=quick)

@@ -56,7 +56,7 @@ def missing(name: str, **inputs: Any) -> list[str]:
 def test_sizes_come_from_the_table_for_the_boat_and_are_asked_for_where_only_a_load_is_given() -> None:
     read: Any = anchorcalc.pull_at_anchor(rode_out="40 m", depth="6 m", chain="10 m", boat_length="9.5 m", wind="20 kn").read
     assert (read.chain_size.shown, read.chain_size.origin, read.line_size.shown, read.line_size.origin) == ("8 mm", "assumed", "12 mm", "assumed")
-    assert missing("pull_at_anchor", rode_out="40 m", depth="6 m", chain="10 m", load="2 kN") == ["chain_size", "line_size"]
+    assert missing("pull_at_anchor", rode_out="40 m", depth="6 m", chain="10 m", load="2 kN") == ["chain_size"]
     assert missing("pull_at_anchor", rode_out="40 m", depth="6 m", load="2 kN") == ["line_size"]
     assert missing("pull_at_anchor", rode_out="40 m", depth="6 m", chain="40 m", load="2 kN") == ["chain_size"]
     assert missing("chain_and_line", load="2 kN") == ["chain_size"]
@@ -66,7 +66,21 @@ def test_sizes_come_from_the_table_for_the_boat_and_are_asked_for_where_only_a_l
 def test_line_that_is_not_needed_for_a_flat_pull_is_not_asked_about() -> None:
     place: dict[str, Any] = {"depth": "6 m", "load": "2 kN", "chain_size": "8 mm"}
     assert results("rode_for_flat_pull", chain="60 m", **place).rode_out.si < 60.0
-    assert missing("rode_for_flat_pull", chain="30 m", **place) == ["line_size"]
+    assert missing("rode_for_flat_pull", chain="30 m", **place, line_material="polypropylene") == ["line_size"]
+
+
+def test_line_of_unknown_size_behind_known_chain_is_reckoned_without_weight_which_is_the_worse() -> None:
+    pull: dict[str, Any] = {"rode_out": "40 m", "depth": "6 m", "chain": "20 m", "chain_size": "8 mm", "load": "2.5 kN"}
+    flat = {name: value for name, value in pull.items() if name != "rode_out"}
+    for name, place, result in (("pull_at_anchor", pull, "pull_angle"), ("rode_for_flat_pull", flat, "rode_out")):
+        left_out: Any = anchorcalc.answer(name, **place)
+        assert (left_out.read.line_size.si, left_out.read.line_size.origin) == (0.0, "assumed")
+        assert "line_weightless" in {one.code for one in left_out.cautions}
+        for size in ("6 mm", "14 mm", "40 mm"):
+            sized: Any = anchorcalc.answer(name, **place, line_size=size)
+            assert getattr(sized.results, result).si < getattr(left_out.results, result).si
+            assert "line_weightless" not in {one.code for one in sized.cautions}
+        assert missing(name, **place, line_material="polypropylene") == ["line_size"]
 
 
 def test_pull_angle_is_that_of_a_taut_line_at_the_scope_and_as_much_assumed() -> None:
