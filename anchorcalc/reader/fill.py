@@ -11,6 +11,7 @@ from anchorcalc.reader.fits import as_given, fit, with_unit
 from anchorcalc.reader.gear import settle_gear
 from anchorcalc.reader.guess import place_by_kind, place_unclaimed
 from anchorcalc.reader.marks import settle_marks
+from anchorcalc.reader.marks_from import marks_from
 from anchorcalc.reader.materials import settle_grade, settle_material
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.neighbour import others_quantities
@@ -108,6 +109,8 @@ def _whole_rode(reading: Reading) -> None:
         return
     ropes = any(word in line for word in _ROPE)
     for name, other in (("line", " chain "), ("chain", None)):
+        if name == "chain" and "marks_from" in inputs and marks_from(line) == {"chain_end"}:
+            return  # there is rope on which the marks are
         if (
             name in reading.asked
             and name not in reading.rivals

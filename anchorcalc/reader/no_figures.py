@@ -206,6 +206,12 @@ ROWS: tuple[Row, ...] = (
         behind=r"(?:,? \d+ ?kg)? (?:electric )?(?:winch|windlass|model|heater|solar|panels?|inverter|lamp|fridge|one)\b",
         high=3000.0,
     ),
+    _row(
+        "knot",
+        "speed",
+        before=r"\b(?:with|by|in|has|tied|ties|using|just|only|holds|under|of) ",
+        behind=r" (?:that|you|which|one|i|we|to|at|in|every|each|round)\b",
+    ),
     _row("winch windlass model", "mass", behind=r" (?:winch|windlass|model)\b"),
     _row(  # how fast she goes under way
         "motor motors motoring cruise cruises cruising troll trolling steam steaming hull top flat speed",

@@ -20,7 +20,10 @@ def our_words(sentence: Sentence) -> list[Token]:
     for stops, part in groupby(tokens, key=lambda token: token.word in STOPS):
         told = list(part)
         words = {token.word for token in told}
-        kept += told if stops or not OTHERS & words or _RETRACTS & words else [token for token in told if token.start in ours]
+        if stops or _RETRACTS & words or not (OTHERS & words or "other" in words):
+            kept += told
+        elif not tells_of_others([token.word for token in told], 0):
+            kept += [token for token in told if token.start in ours]
     return [token for token in kept if token.word not in _ARTICLES]
 
 
@@ -34,7 +37,11 @@ def tells_of_others(words: list[str], at: int) -> bool:
     """Say whether a word stands in a part of a text that names others, and none of us; what they only say, or what is for them, is ours."""
     begin = next((place + 1 for place in range(at - 1, -1, -1) if words[place] in STOPS), 0)
     end = next((place for place in range(at, len(words)) if words[place] in STOPS), len(words))
-    named = [place for place in range(begin, end) if words[place] in _OTHER_BOATS and not _only_speaks(words, place)]
+    named = [
+        place
+        for place in range(begin, end)
+        if (words[place] in _OTHER_BOATS or words[place : place + 2] == ["other", "boat"]) and not _only_speaks(words, place)
+    ]
     us = [place for place in range(begin, end) if words[place] in _OURS and place + 1 not in named]
     return bool(named or _THEIR & set(words[max(begin, at - 2) : at])) and not us
 
@@ -60,7 +67,10 @@ _THEIR = frozenset(("their", "his"))
 
 def tells_of_spare(words: list[str], at: int, *, told: bool) -> bool:
     """Say whether a kind or a mass is that of the spare anchor; where ours is `told` before, a comma may part them."""
-    if set(words[at + 1 : at + 4]) & {"spare", "kedge"} and not set(words[at + 1 : at + 3]) & {",", "and", *STOPS}:
+    behind = words[at + 1 : at + 6]
+    if set(behind[:3]) & {"spare", "kedge"} and not set(behind[:2]) & {",", "and", *STOPS}:
+        return True
+    if "as" in behind and set(behind) & _SPARES and not set(behind) & {",", "and", *STOPS}:
         return True
     for back in range(1, min(_REACH, at) + 1):
         word = words[at - back]

@@ -72,6 +72,10 @@ def _mass_of_spare(reading: Reading) -> None:
     amounts = [(at, token.mention.amount) for at, token in enumerate(tokens) if token.mention is not None and token.word == "<mass>"]
     spares = [amount for at, amount in amounts if tells_of_spare(words, at, told=any(place < at for place, _ in amounts))]
     left = [one for one in masses if one not in spares]
+    lone = amounts[0] if len(amounts) == 1 and not masses else None
+    if lone is not None and reading.asked.get("anchor_mass") == lone[1] and tells_of_spare(words, lone[0], told=False):
+        del reading.asked["anchor_mass"]  # `a kedge of 8 kg`: the bower's is not told
+        reading.open_terms["anchor_mass"] = TERMS["anchor_mass"].prompt
     if len(left) == 1:
         del reading.rivals["anchor_mass"]
         reading.asked["anchor_mass"] = left[0]

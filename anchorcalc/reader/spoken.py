@@ -191,9 +191,14 @@ def _trade_cable(tokens: list[Token], at: int) -> tuple[Token, int] | None:
     return tokens[at]._replace(word="<number>", mention=made), at + 1
 
 
+_OF_PINS = frozenset("pin pins wired wire seized seize moused mouse mousing bow".split())
+
+
 def _a_shackle(tokens: list[Token], at: int) -> tuple[Token, int] | None:
     """`a shackle and a half`, `a shackle out`, `each shackle`: a length of chain, not the thing."""
     if tokens[at].word != "shackle" or at == 0:
+        return None
+    if _OF_PINS & {token.word for token in tokens[max(0, at - 5) : at + 7]}:
         return None
     each = word_at(tokens, at - 1) in ("each", "every", "per")
     if not each and not (word_at(tokens, at - 1) in ("a", "one") and word_at(tokens, at + 1) in ("and", "out", "veered", "on", "of", "in")):
