@@ -90,7 +90,7 @@ def _takes_back(tokens: list[Token], place: int) -> bool:
     if words[0] in _STRONG or (words[0] in ("no", "not") and _is_no(tokens, place)):
         return True
     found = _longer(words) > 0
-    meant = words[:3] in (["i", "mean", "to"], ["i", "mean", "its"])  # `I mean to have 33 m out`
+    meant = words[:3] in (["i", "mean", "to"], ["hold", "on", "to"])  # `I mean to have 33 m out`
     return found and not meant and not (words[:2] == ["make", "it"] and tokens[place - 1].word in _WHO)
 
 
