@@ -120,13 +120,13 @@ def _for_the_moment(tokens: tuple[Token, ...], words: list[str], parts: list[tup
 _ANCHORS = frozenset("one anchor hook plough claw scoop fisherman kedge bower <number>".split())
 
 
+_OF_AN_ANCHOR = frozenset(("starboard", "port", "kedge", "bower"))
+
+
 def of_an_anchor(tokens: tuple[Token, ...]) -> frozenset[int]:
-    """Return the masses that are an anchor's by the word right behind them: no pull of anything."""
-    return frozenset(
-        token.start
-        for token, behind in itertools.pairwise(tokens)
-        if token.word == "<mass>" and behind.word in _ANCHORS and token.mention is not None
-    )
+    """Return the masses that are an anchor's by the word right beside them: no pull of anything."""
+    behind = {one.start for one, other in itertools.pairwise(tokens) if one.word == "<mass>" and other.word in _ANCHORS}
+    return frozenset(behind | {other.start for one, other in itertools.pairwise(tokens) if other.word == "<mass>" and one.word in _OF_AN_ANCHOR})
 
 
 _NOBODY = r"(?:nobody|no one|noone|none of us|no man|no soul)"

@@ -16,18 +16,19 @@ _INSTRUMENTS = frozenset(
     "plotter handheld lead leadline sounder fishfinder finder echo sonar display repeater tablet phone app laptop instrument instruments stick "
     "pilot almanac guide book books log pole line gauge counter scales scale shank tape brochure certificate papers registration survey "
     "drawing drawings manual pacing marks tally tag label stamp plate logbook receipt invoice chart plan map radar gps meter caliper cell "
-    "table tables".split()
+    "table tables note notes notice board".split()
 )
 _PEOPLE = frozenset(
     "i we hand uncle manual mate skipper bosun crew wife husband son daughter cook navigator helmsman owner harbourmaster pilot partner brother "
-    "sister boy girl deckhand surveyor builder broker law".split()
+    "sister boy girl deckhand surveyor builder broker law seller yard dealer insurer".split()
 )
 _WITNESSES = _INSTRUMENTS | _PEOPLE
 _SAYS = frozenset(
     "says say said make reads read shows show gives gave has makes reckons thinks finds found got insists claims swears measured told tells "
     "puts calls give put lists bills".split()
 )
-_SMALL = frozenset("it is at there that about around only a the depth as us here down to her him me them rises falls drops".split())
+_SMALL = frozenset("it is at there that about around only a the depth as us here down to her him me them rises falls drops they theyre are".split())
+_NOUNS = frozenset("chain rode depth beam length draught line rope anchor wind bottom".split())  # `the seller has the chain as 8 mm`
 
 
 class Told(NamedTuple):
@@ -49,7 +50,7 @@ def told(tokens: tuple[Token, ...] | list[Token]) -> list[Told]:
             found.append(Told(who, at, token.mention))
             continue
         place = at - 1
-        while place >= 0 and (tokens[place].word in _SMALL or tokens[place].word == "="):
+        while place >= 0 and (tokens[place].word in _SMALL or tokens[place].word == "=" or (tokens[place].word in _NOUNS and place < at - 1)):
             place -= 1
         if place < 0:
             continue
@@ -68,7 +69,16 @@ _BETWEEN = frozenset(
 
 
 def _by_whom(tokens: tuple[Token, ...] | list[Token], at: int) -> str:
-    """Return by what a figure is told that stands before it: `14 kg on the shank`, `1:16 by the mate's pacing`."""
+    """Return by what a figure is told that stands before it: `14 kg on the shank`, `1:16 by the mate's pacing`, `10 ft, the owner told me`."""
+    words = [token.word for token in tokens[at + 1 : at + 9]]
+    for near, (word, behind) in enumerate(itertools.pairwise(words)):
+        if (
+            word in _PEOPLE
+            and word != "i"
+            and behind in ("told", "says", "said", "tells")
+            and words[near + 2 : near + 3] in (["me"], ["us"], [","], ["."])
+        ):
+            return word if "," in words[:near] and not any(one[0] == "<" for one in words[:near]) else ""
     by = False
     for place in range(at + 1, min(len(tokens), at + 7)):
         word = tokens[place].word
@@ -158,7 +168,7 @@ def _together(reading: Reading, one: Told, other: Told) -> bool:
     return len(words) <= _FAR and sum(word in STOPS for word in words) < 2 and not any(word[0] == "<" for word in words)
 
 
-_FAR = 14
+_FAR = 18
 _SOUND = frozenset("lead leadline sounder fishfinder finder echo sonar".split())
 _MEASURES = {**dict.fromkeys(_SOUND, ("depth", "reading")), "counter": ("rode_out", "chain"), "scales": ("anchor_mass",), "scale": ("anchor_mass",)}
 
