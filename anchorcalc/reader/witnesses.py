@@ -149,9 +149,9 @@ _GO_BY = (
 def disputed(reading: Reading) -> None:
     """Two figures for one thing, each told by another witness or instrument, and none chosen: which one holds is asked."""
     tokens = reading.sentence.tokens
-    for at, (one, joint, other) in enumerate(zip(tokens, tokens[1:], tokens[2:], strict=False)):
-        if joint.word == "or" and one.mention is not None and other.mention is not None and one.word == other.word:
-            _doubted(reading, one.mention, Told("", at + 2, other.mention))  # `35 m or 50 m of chain`
+    for at, (first, joint, second) in enumerate(zip(tokens, tokens[1:], tokens[2:], strict=False)):
+        if joint.word == "or" and first.mention is not None and second.mention is not None and first.word == second.word:
+            _doubted(reading, first.mention, Told("", at + 2, second.mention))  # `35 m or 50 m of chain`
     heard = told(tokens)
     if len({one.who for one in heard}) < 2:
         return
