@@ -172,6 +172,7 @@ _LOOKS = frozenset("big blue red white black green german danish dutch swedish n
 _MADE = frozenset("tied painted marked sewed put whipped gave bought made rigged fitted taped asks wants wonders".split())
 
 
+_MEASURED = frozenset("measured taped weighed marked painted remarked surveyed".split())
 _OWNERS = frozenset("owner owners skipper crew man captain".split())  # `the previous owner` is another, up to where we are told of
 
 
@@ -193,5 +194,7 @@ def _opening(words: list[str], at: int) -> tuple[str, int]:
         if what == "other" and (_one_of_us(words, at, end) or words[end : end + 1] == ["it"]):  # `his brother has it they are 5 m apart`
             continue
         if place == len(phrase) and not (end < len(words) and words[end] in _OPINIONS):
+            if what == "past" and _MEASURED & set(words[max(0, at - 6) : at]):
+                continue  # `I taped the bow last summer: 1.4 m` holds still
             return ("other" if what == "past" and words[end : end + 1] and words[end] in _OWNERS else what), end - 1
     return "", 0
