@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Iterator
+from itertools import pairwise
 from typing import NamedTuple
 
 from anchorcalc.reader.our_words import our_words
@@ -17,13 +18,14 @@ _SUBJECTS = {
         rf"{_NOT_WHERE} (?:(?:(?:bitter|inner|inboard|inside|tail|locker|inward|standing|ships) ends?|(?:far|other|boat|lower|loose|very) end"
         rf"(?! of (?!{_RODE})))(?: of {_RODE})?|last (?:chain )?(?:link|fathom|bit)(?! of tide)(?: of {_RODE})?|tail of {_RODE}"
         rf"|ends? of (?:<length> (?:of )?)?{_RODE}|(?:chain|rope|line|rode|warp|cable|locker) ends?|chain tail)(?= )"
+        r"|(?:(?<= lashed)|(?<= tied)|(?<= shackled)|(?<= bolted)|(?<= welded)|(?<= fixed)|(?<= loose)) end(?= )"
         rf"|{_NOT_WHERE}(?<! both)(?<! either) end(?= (?:(?:is|isnt|just|simply|only|not|lies|lying|hangs|was|were|left|wasnt|made|sits|seems"
         r"|found|being|:) )*"
         r"(?:tied|lashed|lashing|knotted|shackled|bolted|welded|riveted|fixed|free|loose|unsecured|secured|fastened|attached|fast|in locker) )"
     ),
     "shackles": re.compile(
-        r"(?<! by)(?<! from)(?<! via)(?<! with) (?:(?:shackle|screw|clevis) (?:pins?|bolts?)"
-        r"|pins?(?: (?:of|on|in) (?:every |all |each )?shackles?)?"
+        r"(?<! by)(?<! from)(?<! via)(?<! with)(?<! roller)(?<! windlass)(?<! hinge)(?<! tiller)(?<! rudder)(?<! cotter)(?<! split)"
+        r" (?:(?:shackle|screw|clevis) (?:pins?|bolts?)|pins?(?: (?:of|on|in) (?:every |all |each )?shackles?)?"
         r"|bolts? (?:of|in) shackles?|shackles?|moused shackles?)(?= )"
     ),
 }
@@ -36,13 +38,13 @@ _STATES = {
         ("fixed", "(?:with|by|on|via|through|:) (?:stout |big |<length> )?(?:shackle|bolt|padlock)"),
         ("free", "free(?! it| them| her| with)|loose|unsecured|unattached|unfastened|untied|adrift|to nothing|nothing|undone"),
         ("free", "(?:just|simply|merely) (?:lies|lying|sits|dropped|thrown|there)"),
-        ("held", "secured?|fastened|attached|made fast|fast|connected|joined|belayed|held|secure|hooked"),
+        ("held", "secured?|fastened|attached|made fast|fast|connected|joined|belayed|held|secure|hooked|fastenings?"),
     ),
     "shackles": (
         ("seized", "seized?|seizing|seizings|moused?|mousing|mousings|wired?|wires|wiring|lockwired?|cable ties?|zip ties?|safety wire"),
         ("seized", "tied|lashed|twine|cord"),
         ("open", "bare|open|loose|unwired|unseized|unmoused|unlocked|unsecured|naked|taped?|undone"),
-        ("open", "nothing (?:on|in|through|round|around) (?:them|it|any)|finger tight|hand tight|finger tightened|screwed (?:in|up)"),
+        ("open", "nothing (?:on|in|through|round|around)|finger tight|hand tight|finger tightened|screwed (?:in|up)"),
         ("seized", "secured?|locked|secure"),
     ),
 }
@@ -53,8 +55,8 @@ _STATE = {
 _PLAIN_OF_PINS = frozenset("moused seizing seizings mousing unwired unseized unmoused seized wired".split())
 _PARTS = frozenset(", ( ) – - and but while whereas".split())
 _LACKS = NEGATIONS | frozenset(
-    "forgot forgotten forget want wants need needs lack lacks lacking missing havent hasnt hadnt didnt nothing none yet unable instead nobody "
-    "should shouldve ought must nowhere hardly".split()
+    "lost could forgot forgotten forget want wants need needs lack lacks lacking missing havent hasnt hadnt didnt nothing none yet unable "
+    "instead nobody should shouldve ought must nowhere hardly".split()
 )
 _LACKS_BEHIND = re.compile(
     r" (?:(?:is|are|was|of|still|on|:|\?|them|pins?|shackles?|it) )*"
@@ -62,7 +64,7 @@ _LACKS_BEHIND = re.compile(
     r"|came off|come off|gone|broken|parted|perished|chafed|snapped|went))(?= )"
 )
 _TAKEN_BACK = frozenset("no sorry actually correction wait rather oops scratch nope again but now since used was were before instead then".split())
-_CARRIES = frozenset("it they them that these those all both none each every <number> ours".split())
+_CARRIES = frozenset("it they them that these those all both none each every <number> ours mine".split())
 _ANYTHING = frozenset("anything all whatever".split())
 
 
@@ -121,7 +123,7 @@ def _read(words: list[str]) -> tuple[dict[str, list[_Said]], dict[str, bool]]:
             if _belongs(state, words, subjects, others):
                 said[term].append(_Said(_value(state, words, line), at, _part(words, at)))
     spoken = {
-        "bitter_end": any(words[one.at] in _PLAIN_ENDS and _told_of(words, one) for one in subjects if one.term == "bitter_end"),
+        "bitter_end": any(_PLAIN_ENDS & set(words[one.at : one.end]) and _told_of(words, one) for one in subjects if one.term == "bitter_end"),
         "shackles": any(_told_of(words, one) for one in subjects if one.term == "shackles" and set(words[one.at : one.end]) & {"pin", "pins"}),
     }
     return said, spoken
@@ -131,8 +133,8 @@ def _read(words: list[str]) -> tuple[dict[str, list[_Said]], dict[str, bool]]:
 _INSIDE = re.compile(
     rf" {_RODE}(?: (?!anchor|hook|kedge|spare|pins?|shackles?)[^ .;?!]+){{0,5}}? (?P<state>(?:tied|lashed|knotted|shackled|bolted|welded|fixed"
     r"|made fast|fastened|secured|attached|loose|free|unsecured)(?: off| hard| fast| up| down)?(?: [a-z]+){0,5}? "
-    r"(?:inboard|bulkhead|locker|strongpoint|strong point|keelson|samson post|mast|ring|ringbolt|ring bolt|eyebolt|eye bolt|u bolt|padeye|pad eye"
-    r"|frame|stringer|hull|boat|strong eye))(?= )"
+    r"(?:inboard|inside|below|bulkhead|locker|strongpoint|strong point|keelson|samson post|mast|ring|ringbolt|ring bolt|eyebolt|eye bolt|u bolt"
+    r"|padeye|pad eye|frame|stringer|hull|boat|strong eye))(?= )"
 )
 
 
@@ -147,7 +149,7 @@ def _made_fast_inside(words: list[str]) -> list[_Said]:
     return [_Said(_value(one, words, line), one.at, at) for one in states if at <= one.at < end + 6 and _part(words, one.at) == _part(words, at)]
 
 
-_PLAIN_ENDS = frozenset(("bitter", "inner", "inboard"))
+_PLAIN_ENDS = frozenset(("bitter", "inner", "inboard", "rope", "rode", "chain", "line", "warp"))
 _ONLY_NAMED = frozenset("to from at till until by about on should how whether".split())
 
 
@@ -196,20 +198,28 @@ def _value(state: _Seen, words: list[str], line: str) -> str:
     """Return a state, with `un` before it where it is denied or wanting."""
     back = words[max(0, state.at - 6) : state.at]
     cut = max((at + 1 for at, word in enumerate(back) if word in STOPS or word in _PARTS or word == ":"), default=0)
+    wanted = next((at for at, word in enumerate(back[cut:]) if word in _ADVISES), -1)
+    if wanted >= 0 and _NAMES & set(back[cut:][wanted:]):
+        return f"should be {state.value}"  # `the book wants the pins wired` tells of no pin of ours
     denied = bool(_LACKS & set(back[cut:])) or _only_meant(words, state)
     behind = _LACKS_BEHIND.match(line, _offset(words, state.end))
     if denied or (behind is not None and state.value not in ("free", "open")):
         return f"un{state.value}"
-    return f"once {state.value}" if _ONCE & set(back[cut:]) else state.value
+    past = _ONCE & set(back[cut:]) or ("before" in back[cut:] and {"was", "were"} & set(back[cut:]))
+    return f"once {state.value}" if past else state.value
 
 
 def _only_meant(words: list[str], state: _Seen) -> bool:
     """Say whether something is only meant to be done: `I have still to seize the pins`, not `I remembered to wire them`."""
     before = words[max(0, state.at - 4) : state.at]
-    return words[state.at] in _TO_DO and before[-1:] == ["to"] and not _DID & set(before)
+    rest = words[state.end : next((at for at in range(state.end, len(words)) if words[at] in STOPS), len(words))]
+    done = any(rest[at : at + 2] in (["i", "did"], ["we", "did"], ["i", "have"]) for at in range(len(rest)))
+    return words[state.at] in _TO_DO and before[-1:] == ["to"] and not done and not _DID & set(before)
 
 
 _TO_DO = frozenset("seize mouse wire tie lash lock secure".split())
+_ADVISES = frozenset("wants want should must ought".split())
+_NAMES = frozenset("end ends pin pins shackle shackles link".split())
 _DID = frozenset("remembered remember managed sure careful always take took care".split())
 _ONCE = frozenset("used formerly previously once had".split())
 
@@ -231,6 +241,8 @@ def _last(said: list[_Said], words: list[str]) -> list[str]:
 
 def _pins(said: list[_Said], words: list[str]) -> list[str]:
     """Return how the pins are: seized, or open, which they are too where seizing is denied or wanting."""
+    if _left_open(said, words):
+        return []
     found = [one._replace(value="open" if one.value == "unseized" else one.value) for one in said if one.value != "unopen"]
     return _last(found, words)
 
@@ -238,6 +250,8 @@ def _pins(said: list[_Said], words: list[str]) -> list[str]:
 def _end_held(said: list[_Said], words: list[str]) -> list[str]:
     """Return how the inner end is held: in each part by a link of rope where there is one, else by what is said first."""
     found: list[_Said] = []
+    if _left_open(said, words):
+        return []
     for part in dict.fromkeys(one.part for one in said):
         here = [one for one in said if one.part == part]
         plain = [one for one in here if one.value in ("tied", "fixed", "free", "link")]
@@ -250,6 +264,12 @@ def _end_held(said: list[_Said], words: list[str]) -> list[str]:
         elif plain:
             found.append(plain[0])
     return _last(found, words) or _only_denied(said, words)
+
+
+def _left_open(said: list[_Said], words: list[str]) -> bool:
+    """Say whether a text only says that it is one or the other: `either lashed or shackled`."""
+    pairs = pairwise(said)
+    return any(one.part == other.part and one.value != other.value and "or" in words[one.at + 1 : other.at] for one, other in pairs)
 
 
 def _only_denied(said: list[_Said], words: list[str]) -> list[str]:

@@ -11,7 +11,7 @@ _JOIN = "(?:meets?|joins?|begins?|starts?|stops?|ends?|is over|is spliced|is joi
 _SAME = (  # what is another name for the anchor, and for the end of the chain
     (
         re.compile(
-            r" (?:(?:ring|shackle|shank|eye|head) of anchor|anchor (?:ring|shackle|shank|itself|end|eye)|(?:hook|bower)(?: itself)?"
+            r" (?:(?:ring|shackle|shank|eye|head) of (?:anchor|hook|bower)|anchor (?:ring|shackle|shank|itself|end|eye)|(?:hook|bower)(?: itself)?"
             r"|shank|flukes?)(?= )"
         ),
         " anchor",
@@ -51,7 +51,7 @@ _CHAIN_OUT = re.compile(
     r" chain(?: (?!rope|line|warp)[^ .;?!]+){0,6} (?:not|isnt|arent|never|un|doesnt|dont)(?: (?:marked|nor|or|being|even))* ?"
     r"(?:counted|marked|included|numbered|count|counting)(?= )"
 )
-_PUT_RIGHT = re.compile(r" (?:sorry|wait|no|rather|mean|meant|actually)(?: (?:,|-|–|no|sorry|wait|from|at|it|is|i))* (?P<what>anchor|chainend)(?= )")
+_PUT_RIGHT = re.compile(r" (?:sorry|wait|no|rather|mean|meant|actually)(?: (?:,|-|–|no|sorry|wait|from|at|it|is|i))+ (?P<what>anchor|chainend)(?= )")
 _BACK = frozenset("no sorry wait actually rather correction oops scratch meant nope".split())
 _OWN_NO = frozenset(("not", "none", "nothing", "without"))
 # `every 5 m from the anchor`, not `40 m from the anchor`
@@ -70,7 +70,7 @@ def marks_from(text: str) -> set[str]:
     line = without_withdrawn(line, "anchor|chainend|chain|rope|line|warp")
     said = [(one.start(), "anchor") for one in _ANCHOR.finditer(line) if not _denied(line, one) and not _a_distance(line, one)]
     said += [(one.start(), "chain_end") for pattern in (_END, _CHAIN_OUT) for one in pattern.finditer(line) if not _denied(line, one)]
-    said += [(one.start(), "anchor" if one["what"] == "anchor" else "chain_end") for one in _PUT_RIGHT.finditer(line)] if said else []
+    said += [(one.start(), "anchor" if one["what"] == "anchor" else "chain_end") for one in _PUT_RIGHT.finditer(line)]
     said.sort()
     if len({value for _, value in said}) > 1 and _BACK & set(line[said[0][0] : said[-1][0]].split()):
         return {said[-1][1]}

@@ -20,10 +20,9 @@ def our_words(sentence: Sentence) -> list[Token]:
     for stops, part in groupby(tokens, key=lambda token: token.word in STOPS):
         told = list(part)
         words = {token.word for token in told}
-        if stops or _RETRACTS & words or not (OTHERS & words or "other" in words):
-            kept += told
-        elif not tells_of_others([token.word for token in told], 0):
-            kept += [token for token in told if token.start in ours]
+        if not stops and tells_of_others([token.word for token in told], 0):
+            continue
+        kept += told if stops or _RETRACTS & words or not OTHERS & words else [token for token in told if token.start in ours]
     return [token for token in kept if token.word not in _ARTICLES]
 
 

@@ -77,7 +77,7 @@ def ours(found: list[WordSaid], tokens: tuple[Token, ...], text: str) -> list[Wo
 
 
 _SAILS = frozenset("we i they you to will can cannot could would shall set".split())
-_TELLS = frozenset("says said reckons told thinks swears claims reckoned".split())
+_TELLS = frozenset("says said reckons told thinks swears claims".split())
 _ASHORE = frozenset("off beach shore ashore bank coast island".split())
 
 
@@ -89,7 +89,8 @@ def _means_another_thing(one: WordSaid, tokens: tuple[Token, ...], words: list[s
         another = whose.end - whose.start > len(whose.word) and words[one.at - 1 : one.at] == ["the"]
         return another or (words[one.at] == "sail" and bool(_SAILS & set(before[-1:]))) or before[-1:] in (["ship"], ["ships"])
     if one.word == "fisherman" and one.term == "anchor_kind":
-        return bool(_TELLS & set(behind))
+        cut = next((at for at, word in enumerate(behind) if word in STOPS), len(behind))
+        return bool(_TELLS & set(behind[:cut]))
     return one.term == "bottom" and "," not in before and bool(_ASHORE & set(before))
 
 
