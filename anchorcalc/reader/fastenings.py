@@ -138,10 +138,16 @@ _INSIDE = re.compile(
 )
 
 
+_INBOARD = re.compile(
+    rf" (?:inboard|in locker|down below) (?:, )?{_RODE}(?: (?:is|just|only|was|has been)){{0,2}} (?P<state>held|tied|lashed|shackled|bolted"
+    r"|secured|fastened|loose|free)(?= )"
+)
+
+
 def _made_fast_inside(words: list[str]) -> list[_Said]:
     """Return how the rode is said to be held inside the boat."""
     line = f" {' '.join(words)} "
-    found = _INSIDE.search(line)
+    found = _INSIDE.search(line) or _INBOARD.search(line)
     if found is None:
         return []
     at, end = line.count(" ", 0, found.start("state")) - 1, line.count(" ", 0, found.end("state"))

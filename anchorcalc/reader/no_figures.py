@@ -207,7 +207,7 @@ ROWS: tuple[Row, ...] = (
         high=3000.0,
     ),
     _row(
-        "knot",
+        "tied tie ties undo undone untie slip cut",
         "speed",
         before=r"\b(?:with|by|in|has|tied|ties|using|just|only|holds|under|of) ",
         behind=r" (?:that|you|which|one|i|we|to|at|in|every|each|round)\b",

@@ -12,6 +12,8 @@ OTHERS = frozenset(
 )
 _RETRACTS = frozenset(("no", "sorry", "isnt", "arent", "neither", "nor", "says", "said"))
 
+_NAMED = frozenset("bitter inner inboard end pin pins shackle shackles".split())
+
 
 def our_words(sentence: Sentence) -> list[Token]:
     """Return the words of a text, articles left out; of a sentence about others only what is left of it."""
@@ -21,6 +23,7 @@ def our_words(sentence: Sentence) -> list[Token]:
         told = list(part)
         words = {token.word for token in told}
         if not stops and tells_of_others([token.word for token in told], 0):
+            kept += [token for token in told if token.word in _NAMED]  # `his inner end is bolted. Ours is tied`
             continue
         kept += told if stops or _RETRACTS & words or not OTHERS & words else [token for token in told if token.start in ours]
     return [token for token in kept if token.word not in _ARTICLES]
