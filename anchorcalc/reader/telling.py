@@ -3,13 +3,14 @@
 `tests/reading/counting.py` fits the weights (multinomial logistic regression) and writes them beside this file; here they are only added up.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
 from anchorcalc.reader.counted import SCALE, Sign, counted
 from anchorcalc.reader.fits import is_size
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.slots import cued, roles
+from anchorcalc.reader.words import STOPS
 from anchorcalc.vocabulary import TERMS
 
 NOTHING_ASKED = "cannot"  # the answer beside the questions: nothing here that could be reckoned
@@ -18,19 +19,33 @@ _MANY = 4
 
 
 def telling(tokens: Sequence[Token]) -> set[str]:
-    """Return the signs of a text: words, each two in a row, how it begins and ends, the kinds of its figures, the terms they stand for."""
+    """Return the signs of a text: words, each two in a row, how it begins and ends, what its sentences ask, the kinds of its figures, the terms they stand for."""
     return {sign if isinstance(sign, str) else " ".join(sign) for sign in _signs(tokens)}
 
 
 def _signs(tokens: Sequence[Token]) -> set[Sign]:
     words = [_word(token) if token.mention is not None else token.word for token in tokens if token.word not in _SIGNS]
     found: set[Sign] = {*words, *pairwise(words)}
+    for asking in _asking(tokens) if "?" in words else ():
+        found |= {*(("?", word) for word in asking), *(("?", *pair) for pair in pairwise(asking))}
     found |= {("^", *words[:2]), (*words[-2:], "$"), ("^", words[0]), (words[-1], "$")} if words else set()
     figures = [word for word in words if word[0] == "<"]
     found |= {(kind, str(min(figures.count(kind), _MANY))) for kind in set(figures)}
     known = cued(tuple(tokens), takes=_ALL)
     found |= {("=", role.term) for role in roles(tuple(tokens), known=known) if role.term is not None and role.fit != "no"}
     return found if "?" in words else found | {("no", "?")}
+
+
+def _asking(tokens: Sequence[Token]) -> Iterator[list[str]]:
+    """Yield the words of each sentence that ends in a question mark."""
+    words: list[str] = []
+    for token in tokens:
+        if token.word == "?":
+            yield words
+        if token.word in STOPS:
+            words = []
+        elif token.mention is None and token.word not in _SIGNS:
+            words.append(token.word)
 
 
 _ALL = frozenset(TERMS)
