@@ -19,7 +19,7 @@ _MANY = 4
 
 
 def telling(tokens: Sequence[Token]) -> set[str]:
-    """Return the signs of a text: words, each two in a row, how it begins and ends, what its sentences ask, the kinds of its figures, the terms they stand for."""
+    """Return the signs of a text: words, each two in a row, how it begins and ends, what it asks, the kinds of its figures, their terms."""
     return {sign if isinstance(sign, str) else " ".join(sign) for sign in _signs(tokens)}
 
 

@@ -18,7 +18,10 @@ ANCHOR_KIND = Term(
         ("plough", ("plough", "plow")),
         ("scoop", ("scoop", "spade-shaped", "roll-bar", "roll bar", "rollbar", "concave")),
         ("claw", ("claw",)),
-        ("fisherman", ("fisherman", "fishermans", "fisherman's", "admiralty pattern", "admiralty type", "admiralty anchor", "stocked", "stock anchor")),
+        (
+            "fisherman",
+            ("fisherman", "fishermans", "fisherman's", "admiralty pattern", "admiralty type", "admiralty anchor", "stocked", "stock anchor"),
+        ),
         ("grapnel", ("grapnel", "folding anchor", "folding grapnel")),
         ("mushroom", ("mushroom",)),
     ),
