@@ -16,7 +16,7 @@ from anchorcalc.doors.python import checked_boat
 from anchorcalc.errors import InputError, TextError, fault
 from anchorcalc.reader.fill import filled
 from anchorcalc.reader.guess import MEASURED
-from anchorcalc.reader.intent import Weighed, asks_for, asks_something, plainly_asked, second_question, weigh
+from anchorcalc.reader.intent import Weighed, asks_for, asks_something, beyond_doubt, plainly_asked, second_question, weigh
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
 from anchorcalc.reader.refusals import NOTHING, refusal
@@ -81,7 +81,8 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
     sentence, dropped = restated(whole)
     line = sentence.line
     question, weighed = question_meant(sentence, earlier)
-    why = refusal(line, plain=plainly_asked(weighed), ours=lambda part: asks_for(part, weighed[0].question))
+    doubted = not beyond_doubt(weighed)
+    why = refusal(line, plain=plainly_asked(weighed), ours=lambda part: asks_for(part, weighed[0].question)) if doubted else None
     if why is not None and (own := weigh(own_tokens(sentence))) and own[0].share >= PLAINLY_OWN:
         why, question, weighed = None, question_named(own[0].question), own
     if why is not None or question is None or (earlier is None and not asks_something(whole.line, weighed)):

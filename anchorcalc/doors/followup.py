@@ -26,7 +26,7 @@ _OPENERS = re.compile(
     r"|same boat but|say|instead|what of|if|suppose|with|for|at|in|once) )?"
 )
 _ASKS = re.compile(r"(?<= )(?:how|what|which|when|where|will|is|are|do|does|can|should|would|am|has)(?= )")
-_STRONG = 7.0
+_STRONG, _BY_NAME, _PLAINLY = 7.0, 10.0, 0.95
 
 
 def question_meant(sentence: Sentence, before: Before | None) -> tuple[Question | None, list[Weighed]]:
@@ -38,7 +38,8 @@ def question_meant(sentence: Sentence, before: Before | None) -> tuple[Question 
     if before is None:
         return (question_named(weighed[0].question) if weighed else None), weighed
     rest = _OPENERS.sub(" ", line, count=1)
-    if weighed and weighed[0].strongest >= _STRONG and (_ASKS.search(rest) or rest == line):
+    named = bool(weighed) and weighed[0].strongest >= _BY_NAME and weighed[0].share >= _PLAINLY
+    if named or (weighed and weighed[0].strongest >= _STRONG and (_ASKS.search(rest) or rest == line)):
         return question_named(weighed[0].question), weighed
     return question_named(before.question), weighed
 

@@ -126,7 +126,7 @@ def _all_chain_out(reading: Reading) -> None:
     inputs, asked, line = reading.question.inputs, reading.asked, reading.sentence.line
     if (
         not {"rode_out", "chain", "chain_size"} <= set(inputs)
-        or any(word in line for word in _ROPE)
+        or (any(word in line for word in _ROPE) and not any(one in line for one in _ALL_CHAIN))
         or "chain" in reading.bare
         or "chain_size" not in asked
     ):

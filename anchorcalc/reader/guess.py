@@ -4,6 +4,7 @@ import math
 import re
 from collections.abc import Iterable
 
+from anchorcalc.declare import Derivation
 from anchorcalc.reader.fits import as_given, fit
 from anchorcalc.reader.likely import NO_INPUT
 from anchorcalc.reader.mention import Mention
@@ -119,10 +120,18 @@ def place_unclaimed(reading: Reading, *, known: frozenset[str]) -> None:
     alone = [one for one in unclaimed(reading) if stands_alone(reading.sentence.tokens, one)]
     for mention in alone:
         options = [name for name in open_for(reading, mention, known=known) if name in wanted and likely_enough(reading, mention, name)]
+        options += [one.gives for one in reading.question.derives if _as_well(reading, mention, one, options, known)]
         rivals = [other for other in alone if other is not mention and other.kind == mention.kind and other.amount != mention.amount]
         if len(options) == 1 and not rivals:
             reading.asked[options[0]] = as_given(term=TERMS[options[0]], mention=mention)
             reading.aside = [(one, term) for one, term in reading.aside if one is not mention]
+
+
+def _as_well(reading: Reading, mention: Mention, derivation: Derivation, options: list[str], known: frozenset[str]) -> bool:
+    """Say whether a quantity may as well be what one of its options would only help to give: `which mark for 37 m?`."""
+    given = derivation.gives
+    asked = reading.question.inputs[given].need == "asked" and given not in reading.asked and given not in known
+    return asked and given not in options and not set(options).isdisjoint(derivation.needs) and fit(term=TERMS[given], mention=mention) == "yes"
 
 
 _BY_WORD_ONLY = frozenset(("low_height", "high_height"))

@@ -8,6 +8,7 @@ from anchorcalc.reader.reading import Reading
 _SAID_FOR_USE = frozenset(
     (
         "mark_interval",
+        "load",
         "marks",
         "chain_size",
         "line_size",
