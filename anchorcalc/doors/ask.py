@@ -81,8 +81,7 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
     sentence, dropped = restated(whole)
     line = sentence.line
     question, weighed = question_meant(sentence, earlier)
-    doubted = not beyond_doubt(weighed)
-    why = refusal(line, plain=plainly_asked(weighed), ours=lambda part: asks_for(part, weighed[0].question)) if doubted else None
+    why = refused(line, weighed)
     if why is not None and (own := weigh(own_tokens(sentence))) and own[0].share >= PLAINLY_OWN:
         why, question, weighed = None, question_named(own[0].question), own
     if why is not None or question is None or (earlier is None and not asks_something(whole.line, weighed)):
@@ -113,6 +112,13 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
     reading.aside.extend((mention, None) for mention in (*dropped, *other_question(whole, weighed)))
     reading.told.update(mention.start for mention in dropped)
     return settled(reading, boat=boat, before=earlier, units=units)
+
+
+def refused(line: str, weighed: list[Weighed]) -> str | None:
+    """Return who decides what a text asks, where no calculation does and no question of ours is asked for certain."""
+    if beyond_doubt(weighed):
+        return None
+    return refusal(line, plain=plainly_asked(weighed), ours=lambda part: asks_for(part, weighed[0].question))
 
 
 def own_tokens(sentence: Sentence) -> tuple[Token, ...]:
