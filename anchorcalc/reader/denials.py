@@ -4,7 +4,7 @@ import re
 
 from anchorcalc.reader.corrections import SIGNS
 from anchorcalc.reader.mention import Mention
-from anchorcalc.reader.sentence import Token
+from anchorcalc.reader.sentence import Token, without_figures
 from anchorcalc.reader.sought import sought
 
 _DENIES = frozenset(("not", "isnt", "wasnt", "arent", "forget", "ignore", "disregard", "scratch"))
@@ -86,10 +86,7 @@ def said_wrongly(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
     line, held = f" {' '.join(words)} ", frozenset(words)
     out = {line.count(" ", 0, one.start()) for one in _IS_WRONG.within(line, held)}
     out |= {line.count(" ", 0, one.start("old") - 1) for sought_for in (_IS_REALLY, _IS_LATER) for one in sought_for.within(line, held)}
-    if not out:
-        return tokens
-    dropped.extend(mention for at in sorted(out) if (mention := tokens[at].mention) is not None)
-    return [token for at, token in enumerate(tokens) if at not in out or token.mention is None]
+    return without_figures(tokens, out, dropped) if out else tokens
 
 
 _LOST = r"(?:ate|lost|cut|chopped|gave|sold|took|snagged|burnt|chafed|sawed|sawn)"

@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 from anchorcalc.reader.our_words import our_words
 from anchorcalc.reader.reading import Reading
-from anchorcalc.reader.words import NEGATIONS, STOPS
+from anchorcalc.reader.words import NEGATIONS, STOPS, sentence_end, sentence_start
 from anchorcalc.vocabulary import TERMS
 
 _RODE = r"(?:(?:anchor )?(?:chain|rope|line|rode|warp|cable|nylon)|tackle|leader|it all|whole lot|whole thing)"
@@ -195,7 +195,7 @@ def _carried(state: _Seen, words: list[str], subjects: list[_Seen], begin: int) 
     between = words[last.end : state.at]
     if not STOPS & set(between):
         return last.term == state.term or (plain and last.term != "bitter_end")
-    start = next(place + 1 for place in range(state.at - 1, -1, -1) if words[place] in STOPS)
+    start = sentence_start(words, state.at)
     short = words[start - 1] == "?" and state.at - start <= 3
     return last.term == state.term and (short or bool(_CARRIES & set(words[start : state.at]))) and sum(one in STOPS for one in between) <= 2
 
@@ -218,7 +218,7 @@ def _value(state: _Seen, words: list[str], line: str) -> str:
 def _only_meant(words: list[str], state: _Seen) -> bool:
     """Say whether something is only meant to be done: `I have still to seize the pins`, not `I remembered to wire them`."""
     before = words[max(0, state.at - 4) : state.at]
-    rest = words[state.end : next((at for at in range(state.end, len(words)) if words[at] in STOPS), len(words))]
+    rest = words[state.end : sentence_end(words, state.end)]
     done = any(rest[at : at + 2] in (["i", "did"], ["we", "did"], ["i", "have"]) for at in range(len(rest)))
     return words[state.at] in _TO_DO and before[-1:] == ["to"] and not done and not _DID & set(before)
 

@@ -26,7 +26,7 @@ from anchorcalc.reader.unit_for_all import said_for_all
 from anchorcalc.reader.units_taken import akin_unit, shared_unit
 from anchorcalc.reader.witnesses import disputed
 from anchorcalc.reader.word_slots import corrected, ours, words_said
-from anchorcalc.reader.words import STOPS
+from anchorcalc.reader.words import sentence_start
 from anchorcalc.units.kinds import UNIT, Amount
 from anchorcalc.units.shown import tidy
 from anchorcalc.vocabulary import TERMS
@@ -257,7 +257,7 @@ def _depth_is_shown(reading: Reading) -> Mention | None:
         return None
     tokens, start = reading.sentence.tokens, reading.sources["depth"][0]
     at = next((at for at, token in enumerate(tokens) if token.start == start), 0)
-    first = next((place + 1 for place in range(at - 1, -1, -1) if tokens[place].word in STOPS), 0)
+    first = sentence_start([token.word for token in tokens], at)
     lone = all(token.mention is None for token in tokens[first:at]) or tokens[at - 1].word in _SAYS
     return tokens[at].mention if lone and _SHOWS & {token.word for token in tokens[first:at]} else None
 

@@ -3,9 +3,9 @@
 import re
 
 from anchorcalc.reader.mention import Mention
-from anchorcalc.reader.sentence import Token
+from anchorcalc.reader.sentence import Token, without_figures
 from anchorcalc.reader.sought import sought
-from anchorcalc.reader.words import STOPS
+from anchorcalc.reader.words import STOPS, sentence_end, sentence_start
 
 _WE = r"(?:weare|we are|iam|i am|we|i|they|us|but|and)(?: (?:have|has|now|since|just|then|all))*"
 _THAT = r"(?:that|it|this|the idea|that idea|that plan|the plan|them|those)"
@@ -32,8 +32,8 @@ def given_up(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
     out: set[int] = set()
     for found in _PLAN.within(line, held):
         end = line.count(" ", 0, found.start())
-        start = _sentence_start(words, end)
-        start = start if start < end - 1 else _sentence_start(words, max(0, start - 1))
+        start = sentence_start(words, end)
+        start = start if start < end - 1 else sentence_start(words, max(0, start - 1))
         out.update(range(start, end) if _PLANNED & set(words[start:end]) else ())
     for found in _SAID.within(line, held):
         end = line.count(" ", 0, found.start())
@@ -41,11 +41,7 @@ def given_up(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
         while start > 0 and words[start - 1] not in STOPS and words[start - 1] not in (",", ":"):
             start -= 1
         out.update(range(start, end))
-    return _without(tokens, out, dropped) if out else tokens
-
-
-def _sentence_start(words: list[str], end: int) -> int:
-    return max((place + 1 for place in range(end) if words[place] in STOPS), default=0)
+    return without_figures(tokens, out, dropped) if out else tokens
 
 
 _ANCHORED = frozenset("dropped anchored arrived let came started settled stopped lay".split())
@@ -59,18 +55,18 @@ def as_it_was(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
         return tokens
     out: set[int] = set()
     for at, token in enumerate(tokens):
-        start = _sentence_start(words, at)
+        start = sentence_start(words, at)
         if token.word != "<length>" or words[at - 1] != "in" or not _ANCHORED & set(words[start:at]) or "now" in words[start:at]:
             continue
-        if _depth_now(words, next((place for place in range(at, len(words)) if words[place] in STOPS), len(words))):
+        if _depth_now(words, sentence_end(words, at)):
             out.add(at)
-    return _without(tokens, out, dropped)
+    return without_figures(tokens, out, dropped)
 
 
 def _depth_now(words: list[str], begin: int) -> bool:
     """Say whether a later sentence has one length that is the depth now."""
     while begin < len(words):
-        end = next((place for place in range(begin + 1, len(words)) if words[place] in STOPS), len(words))
+        end = sentence_end(words, begin + 1)
         said = words[begin:end]
         if "now" in said and said.count("<length>") == 1 and _HERE & set(said) and not _NO_DEPTH & set(said):
             return True
@@ -92,11 +88,6 @@ def gone(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
     if len(masses) != 2 or "now" not in words:
         return tokens
     old, new = masses
-    end = next((place for place in range(new, len(words)) if words[place] in STOPS), len(words))
-    told_gone = _GONE & set(words[_sentence_start(words, old) : old]) or _GONE & set(words[old:new])
-    return _without(tokens, {old}, dropped) if told_gone and "now" in words[old:end] else tokens
-
-
-def _without(tokens: list[Token], out: set[int], dropped: list[Mention]) -> list[Token]:
-    dropped.extend(mention for at in sorted(out) if (mention := tokens[at].mention) is not None)
-    return [token for at, token in enumerate(tokens) if at not in out or token.mention is None]
+    end = sentence_end(words, new)
+    told_gone = _GONE & set(words[sentence_start(words, old) : old]) or _GONE & set(words[old:new])
+    return without_figures(tokens, {old}, dropped) if told_gone and "now" in words[old:end] else tokens

@@ -11,7 +11,7 @@ from anchorcalc.reader.elsewhere import ELSEWHERE, clauses
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.neighbour import others_quantities
 from anchorcalc.reader.opinions import others_opinions
-from anchorcalc.reader.sentence import Token
+from anchorcalc.reader.sentence import Token, without_figures
 from anchorcalc.reader.sought import sought
 from anchorcalc.reader.words import STOPS
 
@@ -164,8 +164,7 @@ def unknown(tokens: list[Token], dropped: list[Mention], *, text: str, others: b
     said = tuple(tokens)
     aside = lesser(said, text) - _ours_then(said) | (frozenset() if others else others_quantities(said).likely)
     out = {at for at in near if tokens[at].mention is not None and tokens[at].start in aside}
-    dropped.extend(mention for at in sorted(out) if (mention := tokens[at].mention) is not None)
-    return [token for at, token in enumerate(tokens) if at not in out]
+    return without_figures(tokens, out, dropped)
 
 
 def _sentences_around(words: list[str], at: int) -> range:

@@ -4,6 +4,7 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from anchorcalc.reader.sentence import Token
+from anchorcalc.reader.words import STOPS, sentence_start
 
 
 class Theirs(NamedTuple):
@@ -40,7 +41,6 @@ _SAYS = frozenset(
     "lent gave sold made tied painted marked wants wonders asks and sounds say".split()
 )
 _WITH = frozenset(("for", "and", "with"))
-_ENDS = frozenset((".", "?", ";", "!", "\n"))
 _BY_HIM = frozenset((("by", "his"), ("he", "says"), ("he", "reckons"), ("he", "tells"), ("or", "so")))
 _INSTRUMENTS = frozenset("echo sounder finder fishfinder plotter".split())
 _KNOWN = _HE | _PEOPLE | _KIN | _SHIPS
@@ -66,7 +66,7 @@ def others_quantities(tokens: tuple[Token, ...]) -> Theirs:
                 found.update((one.start, other) for one in _right_before(tokens, at))
         elif word in ("she", "her") and known and not other:
             other = known
-        elif _comes_back(words, at) or (word in _ENDS and behind not in ("she", "her")):
+        elif _comes_back(words, at) or (word in STOPS and behind not in ("she", "her")):
             other = _NOT
         if other and token.mention is not None:
             found[token.start] = other
@@ -106,7 +106,7 @@ def _is_theirs(words: list[str], at: int) -> bool:
 def _right_before(tokens: tuple[Token, ...], at: int) -> tuple[Token, ...]:
     """Return the quantity that stands before a ship as what she is: `that 18 m schooner over there`."""
     near = tokens[max(0, at - 2) : at]
-    return tuple(token for token in near if token.mention is not None) if near and near[-1].word not in _ENDS | {",", "the", "a"} else ()
+    return tuple(token for token in near if token.mention is not None) if near and near[-1].word not in STOPS | {",", "the", "a"} else ()
 
 
 def speaks_of_us(tokens: tuple[Token, ...]) -> bool:
@@ -118,6 +118,5 @@ def speaks_of_us(tokens: tuple[Token, ...]) -> bool:
 
 def _sentence_before(tokens: tuple[Token, ...], at: int) -> tuple[Token, ...]:
     """Return what was said in the same sentence: `25 fathoms out by his own telling`; nothing where it speaks of us."""
-    begin = max((place + 1 for place in range(at) if tokens[place].word in _ENDS), default=0)
-    said = tokens[begin:at]
+    said = tokens[sentence_start([token.word for token in tokens], at) : at]
     return () if any(token.word in _OURS for token in said) else said

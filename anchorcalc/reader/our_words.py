@@ -3,7 +3,7 @@
 from itertools import groupby
 
 from anchorcalc.reader.sentence import Sentence, Token, read
-from anchorcalc.reader.words import STOPS
+from anchorcalc.reader.words import STOPS, sentence_end, sentence_start
 
 _ARTICLES = frozenset("the a an my our her his their your".split())
 OTHERS = frozenset(
@@ -37,8 +37,7 @@ _REACH = 6
 
 def tells_of_others(words: list[str], at: int) -> bool:
     """Say whether a word stands in a part of a text that names others, and none of us; what they only say, or what is for them, is ours."""
-    begin = next((place + 1 for place in range(at - 1, -1, -1) if words[place] in STOPS), 0)
-    end = next((place for place in range(at, len(words)) if words[place] in STOPS), len(words))
+    begin, end = sentence_start(words, at), sentence_end(words, at)
     named = [
         place
         for place in range(begin, end)

@@ -36,7 +36,7 @@ REFUSALS: tuple[Refusal, ...] = (
             "legal",
             "legally",
             "illegal",
-            "(?<!tide )(?<!depth )(?<!metres )(?<!feet )(?<!<length> )allowed(?! for| nineteen| <)",
+            "(?<!tide )(?<!depth )(?<!metres )(?<!feet )(?<!<length> )allowed(?! for| <)",
             "permitted",
             "(?:a|need|get) permit",
             "permission",

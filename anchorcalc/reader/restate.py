@@ -11,11 +11,11 @@ from anchorcalc.reader.lesser import unknown
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.no_figures import idle
 from anchorcalc.reader.opinions import ratios_in_short, slopes_alike
-from anchorcalc.reader.sentence import Sentence, Token
+from anchorcalc.reader.sentence import Sentence, Token, without_figures
 from anchorcalc.reader.shorthand import jotted
 from anchorcalc.reader.spoken import joined
 from anchorcalc.reader.witnesses import believed
-from anchorcalc.reader.words import NOW, OTHERS, OURS, PAST, STOPS
+from anchorcalc.reader.words import NOW, OTHERS, OURS, PAST, STOPS, sentence_start
 
 
 def restated(sentence: Sentence) -> tuple[Sentence, list[Mention]]:
@@ -47,10 +47,8 @@ def _not_minded(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
         if words[at : at + 2] != ["never", "mind"] or (at + 2 < len(words) and words[at + 2] not in ("that", "it", "this", ".", ",", ";")):
             continue
         end = at - 1 if words[at - 1] in STOPS else at
-        start = max((place + 1 for place in range(end) if words[place] in STOPS), default=0)
-        out.update(range(start, end))
-    dropped.extend(tokens[at].mention for at in out if tokens[at].mention is not None)  # type: ignore[misc]
-    return [token for at, token in enumerate(tokens) if at not in out or token.mention is None]
+        out.update(range(sentence_start(words, end), end))
+    return without_figures(tokens, out, dropped)
 
 
 # --- other days, other boats --------------------------------------------------------------------------------------------------------

@@ -1,6 +1,7 @@
 """A text as the reader sees it: words in one spelling, signs, and what it mentions, in order."""
 
 import re
+from collections.abc import Iterable
 from functools import lru_cache
 from sys import intern
 from typing import NamedTuple
@@ -61,6 +62,13 @@ def _words(low: str, start: int, end: int, tokens: list[Token]) -> None:
 def _meant(word: str) -> str:
     """Return a word in the spelling of the tables, a slip of the finger mended."""
     return intern(mended(spelled(word)))
+
+
+def without_figures(tokens: list[Token], out: Iterable[int], dropped: list[Mention]) -> list[Token]:
+    """Return the tokens without the figures at some places, which are added to those that were dropped; words there stay."""
+    places = set(out)
+    dropped.extend(mention for at in sorted(places) if (mention := tokens[at].mention) is not None)
+    return [token for at, token in enumerate(tokens) if at not in places or token.mention is None]
 
 
 _CONTRACTED = {

@@ -17,7 +17,6 @@ _DOWN, _UP = frozenset("down falls drops sinks ebbs dropping sinking ebbing".spl
 _NO_TIDE = frozenset("chock bow roller freeboard deck sided stem".split())  # behind `low` or `high` said of the boat
 _NOW = frozenset(("now", "time", "currently", "moment"))
 _OTHERWISE = frozenset(("deep", "out", "of", "veered", "here", "depth", "up", "roller", "bow", "boat", "under"))  # behind a length that is no height
-_NO_ANCHOR = frozenset(("how", "stays", "too", "of", "the bottom", "seabed", "on", "very"))
 
 
 class Side(NamedTuple):

@@ -7,7 +7,7 @@ from anchorcalc.reader.fits import as_given, fit
 from anchorcalc.reader.guess import open_for
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
-from anchorcalc.reader.sentence import Token
+from anchorcalc.reader.sentence import Token, without_figures
 from anchorcalc.reader.words import STOPS
 from anchorcalc.units.kinds import Amount
 from anchorcalc.vocabulary import TERMS
@@ -113,8 +113,7 @@ def believed(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
         chosen = _chosen(tokens, {one.who, other.who}, after=max(one.at, other.at))
         if chosen is not None:
             out.add(other.at if chosen == one.who else one.at)
-    dropped.extend(mention for at in sorted(out) if (mention := tokens[at].mention) is not None)
-    return [token for at, token in enumerate(tokens) if at not in out]
+    return without_figures(tokens, out, dropped)
 
 
 def _chosen(tokens: list[Token], names: set[str], *, after: int) -> str | None:

@@ -6,7 +6,7 @@ from typing import NamedTuple
 from anchorcalc.reader.our_words import lies_beside_us, tells_of_others, tells_of_spare
 from anchorcalc.reader.sentence import Token, spelled
 from anchorcalc.reader.withdrawn import only_thought
-from anchorcalc.reader.words import NEGATIONS, STOPS
+from anchorcalc.reader.words import NEGATIONS, STOPS, sentence_end
 from anchorcalc.units.kinds import WORD
 from anchorcalc.vocabulary import TERMS
 
@@ -97,10 +97,10 @@ def _means_another_thing(one: WordSaid, tokens: tuple[Token, ...], words: list[s
 def corrected(found: list[WordSaid], tokens: tuple[Token, ...]) -> list[WordSaid]:
     """Leave out a word that the text takes back for a later one: `G40? No, G43`."""
     kept: list[WordSaid] = []
+    words = [token.word for token in tokens]
     for one in found:
         last = next((other for other in reversed(kept) if other.term == one.term), None)
-        end = next((at for at in range(one.end, len(tokens)) if tokens[at].word in STOPS), len(tokens))
-        if last is not None and not one.negated and last.word != one.word and _gives_way(last, one, [token.word for token in tokens], end):
+        if last is not None and not one.negated and last.word != one.word and _gives_way(last, one, words, sentence_end(words, one.end)):
             kept = [other for other in kept if other.term != one.term]
         kept.append(one)
     return kept

@@ -1,5 +1,7 @@
 """Words of plain speech that are one word to the reader, and those that say nothing."""
 
+from collections.abc import Sequence
+
 # Spoken and sloppy forms to the form that the tables use. Apostrophes and a possessive `'s` are gone before this table is asked.
 SAME = {
     "@": "at",
@@ -122,6 +124,17 @@ FILLERS = frozenset(
 # What parts two facts within a sentence.
 PARTING = frozenset("and with plus then but while so because if when as although though".split())
 STOPS = frozenset(".?!;\n")
+
+
+def sentence_start(words: Sequence[str], at: int) -> int:
+    """Return where the sentence begins that a place among words is in."""
+    return next((place + 1 for place in range(at - 1, -1, -1) if words[place] in STOPS), 0)
+
+
+def sentence_end(words: Sequence[str], at: int) -> int:
+    """Return where the sentence ends that a place among words is in: at its stop, or at the end of all."""
+    return next((place for place in range(at, len(words)) if words[place] in STOPS), len(words))
+
 
 NEGATIONS = frozenset("no not isnt arent wasnt dont doesnt never without nor neither wont cant aint".split())
 
