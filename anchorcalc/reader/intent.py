@@ -44,10 +44,11 @@ def cues() -> dict[str, tuple[tuple[Cue, ...], tuple[Cue, ...]]]:
     return found
 
 
+_ASKS = r"(?:what|how|which|when|where|will|would|can|could|should|must|is|are|does|do)"
 _SECOND = re.compile(
-    r" (?:[,;?.] )?(?:and|also|and also|also ,) (?:what|how|which|when|where|will|is|does|do|can|would|could) "
-    r"(?!<\w+> (?:long|deep|over all|overall|loa|wide|boat) )(?![?.!] )"
-    r"| [?.;] (?:then|next|second|secondly|second question|after that)(?: [:,-])? (?:what|how|which|when|where|will|is|are|does|do|can|would|could) "
+    rf" (?:[,;?.] )?(?:and|also|and also|also ,) {_ASKS} (?!<\w+> (?:long|deep|over all|overall|loa|wide|boat) )(?![?.!] )"
+    rf"| (?:[,;?.] )?(?:(?:and|then|next|second|secondly|second question|after that|also|plus|besides|while you are at it) (?:[,:;-] )?){{2,}}{_ASKS} "
+    rf"| [?.;] (?:then|next|second|secondly|second question|after that|plus|besides)(?: [:,-])? {_ASKS} "
 )
 _ASK_ENDS = re.compile(r" [?.!\n] ")
 _DECIDES, _NOTHING_LEFT = 10.0, 0.3
