@@ -38,6 +38,7 @@ _NAMES = frozenset(
 )
 _ACROSS = frozenset(("across", "wide"))
 _KEEPS, _BACK = frozenset(("keep", "keeping", "leave", "leaving")), frozenset(("back", "inboard", "spare", "aboard"))
+_STAYS = frozenset("stay stays staying kept left remain remaining held".split())  # `forty fathoms, two of them staying on the bitts`
 _FEW = frozenset(("one", "two", "three"))
 
 
@@ -47,7 +48,8 @@ def _valued(tokens: list[Token], at: int) -> Token:
     before, behind = tokens[at - 1].word if at else "", word_at(tokens, at + 1)
     if mention is None or mention.kind != "number" or mention.text.lower() not in _FEW:
         return token
-    if before not in _NAMES and not (before in _KEEPS and behind in _BACK) and behind not in _ACROSS:
+    kept = (before in _KEEPS and behind in _BACK) or (behind == "of" and _STAYS & {word_at(tokens, at + 3), word_at(tokens, at + 4)})
+    if before not in _NAMES and not kept and behind not in _ACROSS:
         return token
     counted = behind.isalpha() and behind.endswith("s") and behind not in ("us", "is", "across")
     return token if counted else token._replace(mention=mention._replace(flags=mention.flags | {"valued"}))

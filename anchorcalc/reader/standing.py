@@ -67,8 +67,9 @@ def _options(role: Role, known: list[Role], logs: dict[str, float] | None, *, ta
     told = by_term.get(role.term or "")
     sure = told is not None and told.score >= _TOLD and logs[NO_INPUT] < _NO_DOUBT
     found = [] if sure else [Role(mention, role.at, None, logs[NO_INPUT])]
+    called = told is not None and told.fit == "bare" and told.score >= _PLAINLY  # a number that a phrase plainly calls something is nothing else
     for term, log in logs.items():
-        if term == NO_INPUT or (log < _UNLIKELY and term not in by_term):
+        if term == NO_INPUT or ((called or log < _UNLIKELY) and term not in by_term):
             continue
         cue = by_term.get(term)
         how = cue.fit if cue is not None else fit(term=ALL_TERMS[term], mention=mention)
