@@ -47,7 +47,7 @@ def cues() -> dict[str, tuple[tuple[Cue, ...], tuple[Cue, ...]]]:
 _ASKS = r"(?:what|how|which|when|where|will|would|can|could|should|must|is|are|does|do)"
 _SECOND = re.compile(
     rf" (?:[,;?.] )?(?:and|also|and also|also ,) {_ASKS} (?!<\w+> (?:long|deep|over all|overall|loa|wide|boat) )(?![?.!] )"
-    rf"| (?:[,;?.] )?(?:(?:and|then|next|second|secondly|second question|after that|also|plus|besides|while you are at it) (?:[,:;-] )?){{2,}}{_ASKS} "
+    rf"| (?:[,;?.] )?(?:(?:and|then|next|second|secondly|second question|after that|also|plus|besides) (?:[,:;-] )?){{2,}}{_ASKS} "
     rf"| [?.;] (?:then|next|second|secondly|second question|after that|plus|besides)(?: [:,-])? {_ASKS} "
 )
 _ASK_ENDS = re.compile(r" [?.!\n] ")

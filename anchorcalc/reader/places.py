@@ -28,6 +28,8 @@ def settle_places(reading: Reading) -> None:
         start = place + 1
     if fixes:
         reading.asked["fixes"] = fixes
+    else:
+        used -= _without_time(reading, at_of)
     reading.aside = [(one, term) for one, term in reading.aside if one.start not in used]
 
 
@@ -48,6 +50,21 @@ def _one(reading: Reading, token: Token, before: tuple[Token, ...], behind: tupl
     else:
         reading.put("anchor_at", where)
     used.add(token.mention.start)
+
+
+def _without_time(reading: Reading, at_of: list[int]) -> set[int]:
+    """Of two positions without a time, one of them called the anchor's, the other is where the boat is: when is asked, and it is left aside."""
+    tokens = reading.sentence.tokens
+    where = [token.mention for place in at_of if (token := tokens[place]).mention is not None]
+    called = [_ANCHOR & {one.word for one in tokens[first:place]} for first, place in zip((0, *(at + 1 for at in at_of)), at_of, strict=False)]
+    if len(where) != 2 or bool(called[0]) == bool(called[1]):
+        return set()
+    anchor, boat = where if called[0] else reversed(where)
+    reading.rivals.pop("anchor_at", None)
+    reading.asked["anchor_at"] = written(anchor)
+    reading.open_terms["fixes"] = f"At what time was the boat at {boat.text}?"
+    return {boat.start}
+
 
 
 def _right_behind(behind: tuple[Token, ...]) -> Mention | None:
