@@ -79,7 +79,7 @@ _BY_KIND = (
 def place_by_kind(reading: Reading) -> None:
     """Give the only quantity of its kind the input that its kind stands for."""
     for kind, names in _BY_KIND:
-        left = [one for one in unclaimed(reading) if one.kind == kind and one.start not in reading.told]
+        left = [one for one in unclaimed(reading) if one.kind == kind and one.start not in reading.told | reading.theirs]
         takes = [name for name in names if name in reading.question.inputs]
         if not left or not takes:
             continue
@@ -117,7 +117,7 @@ _LEAST_SHARE, _MAYBE = math.log(0.13), math.log(0.25)
 def place_unclaimed(reading: Reading, *, known: frozenset[str]) -> None:
     """Give a quantity that stands alone the one required input that is left for it."""
     wanted = _wanted(reading, known)
-    alone = [one for one in unclaimed(reading) if stands_alone(reading.sentence.tokens, one)]
+    alone = [one for one in unclaimed(reading) if one.start not in reading.theirs and stands_alone(reading.sentence.tokens, one)]
     for mention in alone:
         options = [name for name in open_for(reading, mention, known=known) if name in wanted and likely_enough(reading, mention, name)]
         options += [one.gives for one in reading.question.derives if _as_well(reading, mention, one, options, known)]

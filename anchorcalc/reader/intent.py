@@ -44,7 +44,7 @@ def cues() -> dict[str, tuple[tuple[Cue, ...], tuple[Cue, ...]]]:
     return found
 
 
-_ASKS = r"(?:what|how|which|when|where|will|would|can|could|should|must|is|are|does|do)"
+_ASKS = r"(?:what|how|which|when|where|will|would|can|could|is|does|do)"
 _SECOND = re.compile(
     rf" (?:[,;?.] )?(?:and|also|and also|also ,) {_ASKS} (?!<\w+> (?:long|deep|over all|overall|loa|wide|boat) )(?![?.!] )"
     rf"| (?:[,;?.] )?(?:(?:and|then|next|second|secondly|second question|after that|also|plus|besides) (?:[,:;-] )?){{2,}}{_ASKS} "

@@ -40,6 +40,7 @@ _SAYS = frozenset(
     "says said reckons makes thinks reads swears guesses claims tells told counted measured estimates guessed thought insists maintains "
     "lent gave sold made tied painted marked wants wonders asks and sounds say".split()
 )
+_THINKS = frozenset("think guess reckon believe hear know see saw suppose understand can could".split())  # `I think she is 12 m`
 _WITH = frozenset(("for", "and", "with"))
 _BY_HIM = frozenset((("by", "his"), ("he", "says"), ("he", "reckons"), ("he", "tells"), ("or", "so")))
 _INSTRUMENTS = frozenset("echo sounder finder fishfinder plotter".split())
@@ -51,7 +52,7 @@ _NOT, _MAYBE, _SURELY = 0, 1, 2
 def others_quantities(tokens: tuple[Token, ...]) -> Theirs:
     """Return where the quantities stand that are told of another boat."""
     words = [token.word for token in tokens]
-    if not _KNOWN & set(words):
+    if not _KNOWN & set(words) and not any(token.named for token in tokens):
         return _NOTHING
     found: dict[int, int] = {}
     other, known, one_of_us = _NOT, _NOT, False
@@ -59,7 +60,7 @@ def others_quantities(tokens: tuple[Token, ...]) -> Theirs:
         word = words[at]
         behind = words[at + 1] if at + 1 < len(words) else ""
         one_of_us = word in _ABOARD or (one_of_us and word not in _PEOPLE)
-        named = _NOT if word in _HE and one_of_us else _names_another(words, at)
+        named = _NOT if word in _HE and one_of_us else _names_another(words, at) or _by_name(tokens, words, at)
         if named or (word in _THEY and known):
             other = known = max(named, known)
             if word in _SHIPS:
@@ -68,6 +69,7 @@ def others_quantities(tokens: tuple[Token, ...]) -> Theirs:
             other = known
         elif _comes_back(words, at) or (word in STOPS and behind not in ("she", "her")):
             other = _NOT
+            known = _NOT if word in ("i", "we") and behind not in _THINKS else known
         if other and token.mention is not None:
             found[token.start] = other
         if (word, behind) in _BY_HIM and known:
@@ -98,6 +100,16 @@ def _names_another(words: list[str], at: int) -> int:
     return _MAYBE if behind in _DOES and word not in _ANY_SHIP and _is_theirs(words, at) else _NOT
 
 
+def _by_name(tokens: tuple[Token, ...], words: list[str], at: int) -> int:
+    """Return how surely a boat's name is another's: `Fulmar has 50 m out, we 35 m`, `the Solveig, 14 m, lies to 60 m`."""
+    if not tokens[at].named or not _is_theirs(words, at):
+        return _NOT
+    behind = words[at + 1 : at + 5]
+    if behind[:1] == [","] and len(behind) > 2 and behind[2] == ",":
+        behind = behind[3:]
+    return _MAYBE if behind and behind[0] in _DOES | _THERE | {"they", "got"} else _NOT
+
+
 def _is_theirs(words: list[str], at: int) -> bool:
     """Say whether a ship that does something is another's: `the danish yawl has 50 m out`, where the text speaks of us besides."""
     return not _OWN & set(words[max(0, at - 3) : at]) and bool(_OURS & set(words))
@@ -114,6 +126,20 @@ def speaks_of_us(tokens: tuple[Token, ...]) -> bool:
     words = [token.word for token in tokens]
     kin = _PEOPLE | _KIN
     return any(_comes_back(words, at) and not kin & set(words[at + 1 : at + 3]) for at, word in enumerate(words) if word in _OURS)
+
+
+def beside(tokens: tuple[Token, ...], starts: set[int]) -> set[int]:
+    """Return where the quantities stand that are told in the same sentence as some others."""
+    found: set[int] = set()
+    told: set[int] = set()
+    for token in tokens:
+        if token.word in STOPS:
+            told = set()
+        elif token.mention is not None:
+            told.add(token.start)
+            if told & starts:
+                found |= told
+    return found
 
 
 def _sentence_before(tokens: tuple[Token, ...], at: int) -> tuple[Token, ...]:

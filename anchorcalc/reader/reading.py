@@ -11,7 +11,7 @@ from anchorcalc.reader.by_form import gusts, products, ratios
 from anchorcalc.reader.fits import as_given, clock_said, with_unit
 from anchorcalc.reader.lesser import lesser, of_an_anchor
 from anchorcalc.reader.mention import Mention
-from anchorcalc.reader.neighbour import Theirs, others_quantities, speaks_of_us
+from anchorcalc.reader.neighbour import Theirs, beside, others_quantities, speaks_of_us
 from anchorcalc.reader.role import Role
 from anchorcalc.reader.sentence import Sentence, Token
 from anchorcalc.reader.standing import standing
@@ -132,7 +132,8 @@ def _of_neighbour(found: list[Role], theirs: frozenset[int]) -> list[Role]:
 def _our_own(found: list[Role], theirs: Theirs, tokens: tuple[Token, ...]) -> tuple[list[Role], frozenset[int]]:
     """What is told of another's boat is no input where the question is about ours: none that ours has, and none at all if it surely is theirs."""
     ours = {role.term for role in found if role.term is not None and role.mention.start not in theirs.likely}
-    surely = theirs.surely if speaks_of_us(tokens) else frozenset()
+    both = {role.mention.start for role in found if role.mention.start in theirs.likely and role.term in ours - _OF_THE_PLACE}
+    surely = theirs.surely | (theirs.likely & beside(tokens, both)) if speaks_of_us(tokens) else frozenset()
     out = {
         role.mention.start
         for role in found

@@ -8,7 +8,7 @@ from typing import NamedTuple
 
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.quantities import mentions
-from anchorcalc.reader.typos import mended
+from anchorcalc.reader.typos import known_words, mended
 from anchorcalc.reader.words import SAME
 from anchorcalc.units.numbers import plain
 
@@ -16,12 +16,13 @@ _PIECE = re.compile(r"[^\W\d_]+(?:'[^\W\d_]+)*|\d+|[.,;:?!()\n–=~/&+<>×@|•�
 
 
 class Token(NamedTuple):
-    """A word in its one spelling, a sign, or a mention (`word` is then its kind in angle brackets)."""
+    """A word in its one spelling, a sign, or a mention (`word` is then its kind in angle brackets); a name is written with a capital."""
 
     word: str
     start: int
     end: int
     mention: Mention | None = None
+    named: bool = False
 
 
 class Sentence:
@@ -37,14 +38,15 @@ class Sentence:
 
 def read(text: str) -> Sentence:
     """Return a text as tokens."""
-    low = _lower(plain(text))
+    written = plain(text)
+    low = _lower(written)
     tokens: list[Token] = []
     at = 0
     for one in mentions(text):
-        _words(low, at, one.start, tokens)
+        _words(low, written, at, one.start, tokens)
         tokens.append(Token(f"<{one.kind}>", one.start, one.end, one))
         at = one.end
-    _words(low, at, len(low), tokens)
+    _words(low, written, at, len(low), tokens)
     return Sentence(text, tuple(tokens))
 
 
@@ -53,9 +55,15 @@ def _lower(text: str) -> str:
     return lowered if len(lowered) == len(text) else "".join(sign.lower() if len(sign.lower()) == 1 else sign for sign in text)
 
 
-def _words(low: str, start: int, end: int, tokens: list[Token]) -> None:
+def _words(low: str, written: str, start: int, end: int, tokens: list[Token]) -> None:
     for found in _PIECE.finditer(low, start, end):
-        tokens.append(Token(_meant(found[0]), found.start(), found.end()))
+        word, (first, last) = _meant(found[0]), found.span()
+        tokens.append(Token(word, first, last, None, written[first].isupper() and _a_name(written[first:last], word)))
+
+
+def _a_name(written: str, word: str) -> bool:
+    """Say whether a word with a capital is a name: none of the words that mean something here."""
+    return len(written) > 2 and not written.isupper() and word not in known_words()
 
 
 @lru_cache(maxsize=4096)

@@ -54,7 +54,7 @@ def _less_one(word: str) -> Iterator[str]:
 
 
 @cache
-def _known() -> frozenset[str]:
+def known_words() -> frozenset[str]:
     """Return the words that mean something as they stand: those of the tables and of the terms."""
     said = [str(table("cues")), str(table("asked")), str(table("asked", "words.toml"))]
     said += [text for term in TERMS.values() for text in (*term.nouns, *(str(said) for said in term.said_as))]
@@ -63,10 +63,10 @@ def _known() -> frozenset[str]:
 
 def mended(word: str) -> str:
     """Return a word as it was meant, where it lies one slip from a single word that matters; itself otherwise."""
-    if len(word) < 3 or word in _known():
+    if len(word) < 3 or word in known_words():
         return word
     if _DRAWN_OUT.search(word):
-        return next((short for short in (_DRAWN_OUT.sub(r"\1\1", word), _DRAWN_OUT.sub(r"\1", word)) if short in _known()), word)
+        return next((short for short in (_DRAWN_OUT.sub(r"\1\1", word), _DRAWN_OUT.sub(r"\1", word)) if short in known_words()), word)
     if len(word) > 14:
         return word
     near = {other for left in _less_one(word) for other in _near().get(left, ()) if _one_slip(word, other)}
