@@ -28,13 +28,33 @@ _DISAGREE = re.compile(
     r"| (?:that|which) is (?:nonsense|rubbish|bunk|far too much|too much|too little|overdone)"
 )
 _KINDS = frozenset(("<ratio>", "<angle>", "<speed>"))
+_WISHED = re.compile(
+    rf" (?:want|wants|prefer|settle for|insist on|rather (?:have|use|go for|lie to|take|see)){_SMALL} (?P<first><ratio>)"
+    r"| (?P<second><ratio>) (?:(?:will|must|has to|would)(?: have to)? (?:do|suffice|serve)|it (?:is|will be|must be)|wanted|please)(?= )"
+)
+_GIVES_WAY = frozenset("no not too out now lying lie have plenty enough normally usually short long instead than against".split())
 
 
 def others_opinions(tokens: tuple[Token, ...]) -> frozenset[int]:
     """Return where the figures stand that others go by where the text says what the skipper goes by, or that it does not agree with."""
     words = [token.word for token in tokens]
-    if _HOLDS.isdisjoint(words) or _KINDS.isdisjoint(words):
+    if _KINDS.isdisjoint(words):
         return frozenset()
+    wished = _not_wished(words, tokens) if words.count("<ratio>") > 1 else frozenset()
+    return wished if _HOLDS.isdisjoint(words) else wished | _held_by_others(words, tokens)
+
+
+def _not_wished(words: list[str], tokens: tuple[Token, ...]) -> frozenset[int]:
+    """Return where a scope stands that gives way to the one which the skipper wants: `no room for 7:1, so 4:1 will have to do`."""
+    line = f" {' '.join(words)} "
+    wished = {line.count(" ", 0, one.start(str(one.lastgroup))) - 1 for one in _WISHED.finditer(line)}
+    others = [at for at, word in enumerate(words) if word == "<ratio>" and at not in wished]
+    if len(wished) != 1 or len({tokens[at].mention for at in wished}) != 1:
+        return frozenset()
+    return frozenset(tokens[at].start for at in others if _GIVES_WAY & {*_said_before(words, at), *_said_behind(words, at)})
+
+
+def _held_by_others(words: list[str], tokens: tuple[Token, ...]) -> frozenset[int]:
     line = f" {' '.join(words)} "
     mine = {line.count(" ", 0, one.start(str(one.lastgroup))) - 1 for one in _MINE.finditer(line)}
     kinds = {words[at] for at in mine} & _KINDS
@@ -55,6 +75,14 @@ def _said_before(words: list[str], at: int) -> list[str]:
     while begin > 0 and words[begin - 1] not in STOPS and words[begin - 1][0] != "<" and at - begin < 8:
         begin -= 1
     return words[begin:at]
+
+
+def _said_behind(words: list[str], at: int) -> list[str]:
+    """Return the words behind a figure, up to another figure, a comma or the end of the sentence."""
+    end = at + 1
+    while end < len(words) and words[end] not in STOPS | {",", "so", "but"} and words[end][0] != "<" and end - at < 8:
+        end += 1
+    return words[at + 1 : end]
 
 
 def _sentence_before(words: list[str], at: int) -> int:
