@@ -30,6 +30,7 @@ _BESIDE = frozenset("from of to beside behind near astern ahead upwind downwind 
 _THERE = frozenset("astern ahead beyond beside alongside next anchored upwind downwind opposite there abeam upstream".split())
 _BY_US = frozenset(("behind", "near", "close", "over", "inshore"))
 _US = frozenset("us me by there of ours".split())
+_NEVER_MIND = (["never", "mind"], ["not", "counting"], ["leave", "out"], ["not", "about"])  # `never mind the dinghy, that is only 10 ft`
 _THAT = frozenset(("that", "other", "next", "another", "moored", "neighbouring"))
 _OWN = frozenset(("my", "our", "this"))
 _DOES = frozenset(
@@ -94,6 +95,8 @@ def _names_another(words: list[str], at: int) -> int:
         return _NOT if behind in _SAYS or said in _WITH else _SURELY if word in _PEOPLE else _MAYBE
     if word not in _SHIPS:
         return _NOT
+    if words[max(0, at - 3) : at - 1] in _NEVER_MIND:
+        return _SURELY
     near_us = behind in _BY_US and at + 2 < len(words) and words[at + 2] in _US
     if before in _THAT or ((behind in _THERE or near_us) and before not in _OWN):
         return _SURELY

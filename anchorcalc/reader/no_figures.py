@@ -190,7 +190,7 @@ ROWS: tuple[Row, ...] = (
         "mast masthead masts air rig bridge",
         "length number",
         before=r"\b(?:masts?|masthead|air draught|air draft|bridge(?: clearance)?(?= (?:is|of))|clearance (?:under|below) (?:the )?bridge)\b"
-        r"(?: (?:is|height|of|stands|at|about|being|height is))*[:=]? ?",
+        r"(?: (?:is|height|of|stands|goes|reaches|rises|tops|up|out|to|at|about|being|height is))*[:=]? ?",
         behind=r"(?! (?:from|off|away|ahead|astern|to|upwind|downwind|behind|back|aft|abaft|of)\b)",
     ),
     _row("mast masts air rig", "length number", behind=r"[ -](?:(?:tall|high|of|wooden|alloy) )?(?:masts?|air draught|air draft|rig)\b"),
