@@ -210,6 +210,7 @@ def _units_of_parts(reading: Reading, everything: list[Mention], system: str | N
     for name, mention in list(reading.parts.items()):
         if mention.kind == "number" and isinstance(mention.amount, Amount):
             unit = shared_unit(term=ALL_TERMS[name], mentions=everything, system=system, for_all=for_all)
+            unit = unit or akin_unit(name, told=reading.asked, mentions=everything, before="")
             if unit is None:
                 reading.leave(reading.parts.pop(name), None)
                 continue

@@ -17,7 +17,7 @@ _SAID = tuple(
         r"|of course|that is|i mean|by the way|as always|as ever|obviously|naturally|for the lot)\b",
         rf"\bunits? ?[=:] ?{_UNIT}\b",
         r"\b(?:deep|out|up|high|long|bow|depth|rise) (?P<unit>met(?:re|er)s|feet|fathoms)\b(?! of)",
-        rf"[,;(/–] ?(?:all |all in |in |units |unit )?{_UNIT}(?: all| both| please| pls| too)?(?: ?\))?{_ENDS}",
+        rf"[,;(/–] ?(?:all |all in |both |both in |in |units |unit )?{_UNIT}(?: all| both| please| pls| too)?(?: ?\))?{_ENDS}",
     )
 )
 _METRIC = re.compile(r"(?:\b(?:figures|units|all|everything|lengths),? (?:are )?(?:in )?|[(,;] ?)metric(?= ?[),.;:!?]|\Z)")

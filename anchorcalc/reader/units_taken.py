@@ -54,11 +54,14 @@ _AKIN = {
     "reserve": ("rode_aboard", "line", "chain"),
     "line": ("chain",),
     "chain": ("line",),
+    "at_high": ("depth",),
+    "at_low": ("depth",),
     "tide_rise": ("depth",),
     "tide_fall": ("depth",),
     "rode_out": ("rode_aboard",),
     "rode_aboard": ("rode_out",),
 }
+_BY_FEET = frozenset(("tide_rise", "tide_fall"))
 _A_PART = ("of which ", "of that ", "of them ", "of it ")
 
 
@@ -71,7 +74,7 @@ def akin_unit(name: str, *, told: Mapping[str, Any], mentions: Iterable[Mention]
     if len(units) != 1:
         return None
     unit = str(units.pop())
-    if "depth" in _AKIN[name] and not before.lower().endswith(_A_PART):
+    if name in _BY_FEET and not before.lower().endswith(_A_PART):
         said = {one.amount.unit for one in mentions if one.kind == "length" and isinstance(one.amount, Amount) and not is_size(one)}
         if unit == "fathom" or ("m" in said and not said.isdisjoint(("ft", "fathom", "yd"))):
             return None
