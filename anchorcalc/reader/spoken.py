@@ -4,7 +4,7 @@ from anchorcalc.reader.fits import with_unit
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.spoken_parts import number_at, of_those, token_of, word_at
-from anchorcalc.reader.spoken_times import o_clock, tide_time
+from anchorcalc.reader.spoken_times import half_told, o_clock, tide_time
 from anchorcalc.units.kinds import BEAUFORT_KNOTS, UNIT, Amount
 
 _PRODUCT = frozenset(("x", "×", "by"))
@@ -49,6 +49,8 @@ def _made(tokens: list[Token], at: int) -> tuple[Token, int] | None:
     mention = tokens[at].mention
     if mention is not None and mention.kind == "length":
         return _one_in(tokens, at) or _and_a_rest(tokens, at) or _trade_cable(tokens, at) or _and_a_half(tokens, at)
+    if mention is not None and mention.kind == "clock":
+        return half_told(tokens, at)
     if mention is not None and mention.kind not in ("number", "time"):
         return None
     return (

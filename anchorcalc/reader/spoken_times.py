@@ -49,6 +49,14 @@ def o_clock(tokens: list[Token], at: int) -> tuple[Token, int] | None:
     return token_of(tokens, at, end, "clock", Clock(seconds % 86400.0, "plain")), end
 
 
+def half_told(tokens: list[Token], at: int) -> tuple[Token, int] | None:
+    """`2 o'clock in the afternoon`: a time by twelve hours with its half of the day behind it."""
+    mention, half = tokens[at].mention, _half_of_day(tokens, at + 1)
+    if half is None or mention is None or "twelve_hour" not in mention.flags or not isinstance(mention.amount, Clock):
+        return None
+    return token_of(tokens, at, half[1], "clock", Clock(mention.amount.seconds % 43200.0 + half[0], "plain")), half[1]
+
+
 def _half_of_day(tokens: list[Token], at: int) -> tuple[float, int] | None:
     word = word_at(tokens, at)
     if word in ("am", "pm"):

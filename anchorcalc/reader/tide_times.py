@@ -83,12 +83,20 @@ def _by_words(tokens: tuple[Token, ...], used: set[int]) -> list[Side]:
     for number, (at, term) in enumerate(anchors):
         end = anchors[number + 1][0] if number + 1 < len(anchors) else len(tokens)
         when, height = _behind(tokens, at, end, used)
+        said_for = _said_for(tokens, at)
+        height = said_for if said_for is not None and said_for not in used else height
         if height is None and at >= 2 and tokens[at - 1].word in ("at", "to", "is") and _is_height(tokens, at - 2) and at - 2 not in used:
             height = at - 2
         if when is not None or height is not None:
             used.update(place for place in (when, height) if place is not None)
             sides.append(Side(term, tokens[when] if when is not None else None, tokens[height] if height is not None else None))
     return sides
+
+
+def _said_for(tokens: tuple[Token, ...], at: int) -> int | None:
+    """Return where the height stands that is told for low or high water: `3.4 m for high water at two`."""
+    place = at - 2 if tokens[at - 1].word != "the" else at - 3
+    return place if place >= 0 and tokens[place + 1].word == "for" and _is_height(tokens, place) else None
 
 
 def _behind(tokens: tuple[Token, ...], at: int, end: int, used: set[int]) -> tuple[int | None, int | None]:
