@@ -21,6 +21,7 @@ _ROUND = {"hundred": 100.0, "k": 1000.0, "dozen": 12.0, "hundred thousand": 1e5,
 _ISH = re.compile(r"-?ish(?![a-z])")
 _SHARE = re.compile(r"[ -](halves|thirds|quarters|fifths|eighths|tenths|twelfths|sixteenths|hundredths|thousandths)(?: of an?(?= ))?(?![a-z])")
 _PART = re.compile(r" and (?:a |one |half|quarter|three)")
+_POINT = re.compile(r"[ \xa0]point[ \xa0](\d{1,9})(?![\d/]|[.,]\d)")  # `5 point 2`
 _DECIMAL = frozenset(("point", "nought", "zero"))  # `nought point five`
 SPELLED = frozenset({"spelled"})
 _SPELLED_PART = frozenset({"spelled", "fraction"})
@@ -83,6 +84,8 @@ def number_at(*, low: str, at: int) -> Read | None:
             return Read(value * _ROUND[scale[1]], scale.end(), flags)
         if share := _SHARE.match(low, end):
             return Read(value / PARTS[share[1]], share.end(), flags | _FRACTION)
+        if point := _POINT.match(low, end):
+            return Read(float(f"{found[0]}.{point[1]}"), point.end()) if found[0].isdigit() else Read(value, end, flags)
         if _PART.match(low, end):
             part, end = and_a_part(text=low, at=end)
             return Read(value + part, end, flags)
