@@ -78,7 +78,7 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
         raise TextError([fault("text", "too_long", text, f"has more than {LONGEST} characters", "a question in a few sentences")])
     boat, earlier = checked_boat(boat), exchange(before)
     whole = read(text)
-    sentence, dropped = restated(whole)
+    sentence, dropped = restated(whole, goes_on=earlier is not None)
     line = sentence.line
     question, weighed = question_meant(sentence, earlier)
     why = refused(line, weighed)

@@ -72,7 +72,7 @@ def fit(*, term: Term, mention: Mention) -> Fit:
     amount = mention.amount
     if term.kind is kinds.CLOCK:
         return "yes" if mention.kind == "clock" else "never"
-    if not isinstance(amount, Amount):
+    if not isinstance(amount, Amount) or ("difference" in mention.flags and term.name not in _DIFFERENCES):
         return "never"
     if term.kind is kinds.RATIO:
         return "yes" if (mention.kind == "ratio" and amount.value > 0.0) or mention.kind == "number" else "never"
@@ -95,6 +95,7 @@ def fit(*, term: Term, mention: Mention) -> Fit:
     return "no" if mention.kind in _MEASURED else "never"
 
 
+_DIFFERENCES = frozenset(("tide_rise", "tide_fall", "reserve", "margin", "under_keel", "at_high", "at_low", "transducer_depth", "antenna_from_bow"))
 _NEVER_ONE = frozenset(("boat_length", "beam", "wind", "rode_out", "rode_aboard", "other_boat_length"))  # `a foot` is no boat, `a knot` no wind
 _VALUES = frozenset(("another", "valued"))  # flags of a number that is no count
 _COUNTS = frozenset(("one", "two", "three", "zero", "a couple"))  # more often a count than a value

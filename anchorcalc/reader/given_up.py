@@ -21,6 +21,11 @@ _SCRAPPED = re.compile(r" (?:scrap|bin|cancel|ignore|forget|disregard|strike) th
 _PLANNED = frozenset("thought planned plan meant wanted considered fancied hoped intended going eyed looked looking were was would".split())
 
 
+_SUPPOSED = re.compile(  # `if the depth were 12 m I would need 70 m; but it is 8 m`
+    r" if (?:[a-z]+ ){1,4}(?:were|was|had|had been) (?:(?!but |actually |in fact |as it is |then )[^.?! ]+ ){1,16}?"
+    r"(?:[.;,] )?(?=(?:but|actually|in fact|as it is|in reality|really) (?:it|there|we|i|they|that|now|tonight|today|really|actually) )"
+)
+_IF = sought(_SUPPOSED, "if")
 _PLAN = sought(_GIVEN_UP, "given gave giving dropped scrapped binned abandoned shelved ditched ruled decided thought changed change off no")
 _SAID = sought(_SCRAPPED, "scrap bin cancel ignore forget disregard strike")
 
@@ -41,6 +46,8 @@ def given_up(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
         while start > 0 and words[start - 1] not in STOPS and words[start - 1] not in (",", ":"):
             start -= 1
         out.update(range(start, end))
+    for found in _IF.within(line, held):
+        out.update(range(line.count(" ", 0, found.start() + 1) - 1, line.count(" ", 0, found.end()) - 1))
     return without_figures(tokens, out, dropped) if out else tokens
 
 

@@ -66,7 +66,6 @@ def _without_time(reading: Reading, at_of: list[int]) -> set[int]:
     return {boat.start}
 
 
-
 def _right_behind(behind: tuple[Token, ...]) -> Mention | None:
     """Return the time that stands right behind a position: `at 01:00`, `(01:00)`."""
     for token in behind[:2]:

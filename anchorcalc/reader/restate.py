@@ -14,14 +14,18 @@ from anchorcalc.reader.opinions import ratios_in_short, slopes_alike
 from anchorcalc.reader.sentence import Sentence, Token, without_figures
 from anchorcalc.reader.shorthand import jotted
 from anchorcalc.reader.spoken import joined
+from anchorcalc.reader.sums import summed
 from anchorcalc.reader.witnesses import believed
 from anchorcalc.reader.words import NOW, OTHERS, OURS, PAST, STOPS, sentence_start
 
 
-def restated(sentence: Sentence) -> tuple[Sentence, list[Mention]]:
-    """Return a text with spoken forms made one and corrections made; and the quantities that were taken back."""
+def restated(sentence: Sentence, *, goes_on: bool = False) -> tuple[Sentence, list[Mention]]:
+    """Return a text with spoken forms made one and corrections made; and the quantities that were taken back.
+
+    Where it goes on from an earlier exchange, a difference (`10 m more`) is a change of what was said there.
+    """
     dropped: list[Mention] = []
-    tokens = joined(jotted(idle(list(sentence.tokens), text=sentence.text)))
+    tokens = joined(jotted(summed(idle(list(sentence.tokens), text=sentence.text), goes_on=goes_on)))
     tokens = said_wrongly(what_is_left(slopes_alike(ratios_in_short(tokens)), dropped), dropped)
     tokens = denied(corrected(tokens, dropped), dropped)
     return Sentence(sentence.text, tuple(tokens)), dropped

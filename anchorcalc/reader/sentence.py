@@ -12,7 +12,7 @@ from anchorcalc.reader.typos import known_words, mended
 from anchorcalc.reader.words import SAME
 from anchorcalc.units.numbers import plain
 
-_PIECE = re.compile(r"[^\W\d_]+(?:'[^\W\d_]+)*|\d+|[.,;:?!()\n–=~/&+<>×@|•·-]")
+_PIECE = re.compile(r"[^\W\d_]+(?:'[^\W\d_]+)*|\d+|[.,;:?!()\n–=~/&+<>×@|•·±-]")
 
 
 class Token(NamedTuple):

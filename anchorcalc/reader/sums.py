@@ -1,0 +1,110 @@
+"""Figures that a text makes by a small sum: `half the 60 m`, `all but 10 of our 60 metres`, `50 out, took in 12`, `5 m give or take half a metre`.
+
+What only tells a difference (`mine draws a foot more`) is marked as one, so that it is not taken for the thing itself.
+"""
+
+import re
+from collections.abc import Callable
+
+from anchorcalc.reader.fits import is_size, with_unit
+from anchorcalc.reader.sentence import Token
+from anchorcalc.reader.spoken_parts import token_of
+from anchorcalc.units.kinds import UNIT, Amount
+from anchorcalc.units.shown import tidy
+
+_FIGURE, _OUT = r"(?:<length>|<number>)", r"(?:out|veered|down|of (?:rode|chain|rope|cable|warp|line)(?: out| veered| down)?)"
+_THE = r"(?:the|our|my|her|all|those|these|whole|total)"
+_SHARE = re.compile(rf" (?P<one><number>)(?: of)?(?: {_THE})+ (?P<two><length>)(?= )")
+_ALL_BUT = re.compile(rf" (?:all|everything) (?:but|except|bar)(?: (?:the|last))* (?P<one>{_FIGURE}) of(?: {_THE})* (?P<two><length>)(?= )")
+_AROUND = re.compile(rf" (?P<one>{_FIGURE}) (?:plus or minus|give or take|more or less|±|\+ / -) (?P<two>{_FIGURE})(?= )")
+_MORE = re.compile(
+    rf" (?P<one>{_FIGURE}) {_OUT}(?: [,;])?(?: (?:and|then|plus|but|later|we|i|have|since|let out|veered|paid out|gave her))+"
+    rf" (?:another|a further|an extra) (?P<two>{_FIGURE})(?: more)?(?! (?:of tide|at high|on the|rise))(?= )"
+)
+_LESS = re.compile(
+    rf" (?:out|veered) (?P<one>{_FIGURE})(?: {_OUT})?(?: [,;.])?(?: (?:and|then|but|we|i|have|has|later|since|just|now|afterwards|again))*"
+    rf" (?:took|taken|hauled|heaved|hove|brought|pulled|wound|gathered)(?: (?:back|up|in|by|about|some))+ (?P<two>{_FIGURE})(?= )"
+)
+_STEPS = frozenset("more less deeper shallower longer shorter higher lower heavier lighter wider narrower bigger greater".split())
+_ENDS = frozenset((",", ".", ";", "?", "!", ")", "\n", "and", "but", "so", "than", ""))
+
+
+def summed(tokens: list[Token], *, goes_on: bool) -> list[Token]:
+    """Return the tokens of a text with the small sums that it tells made."""
+    words = {token.word for token in tokens}
+    for told, rule, made in _SUMS:
+        if not words.isdisjoint(told):
+            tokens = _made(tokens, rule, made)
+    return tokens if goes_on or words.isdisjoint(_STEPS) else [_marked(tokens, at) for at in range(len(tokens))]
+
+
+def _made(tokens: list[Token], rule: re.Pattern[str], made: Callable[[float, float], tuple[float, float] | None]) -> list[Token]:
+    """Return the tokens with the first sum of a kind made: what stands between its figures is part of it."""
+    line = f" {' '.join([token.word for token in tokens])} "
+    found = rule.search(line)
+    if found is None:
+        return tokens
+    one, two = (line.count(" ", 0, found.start(name)) - 1 for name in ("one", "two"))
+    first, last = tokens[one].mention, tokens[two].mention
+    if first is None or last is None or not isinstance(first.amount, Amount) or not isinstance(last.amount, Amount) or is_size(last):
+        return tokens
+    share = rule is _SHARE
+    values = made(first.amount.value if share else _in(first.amount, last.amount), last.amount.value)
+    unit = last.amount.unit or first.amount.unit
+    if values is None or first.amount.value != first.amount.value_high or last.amount.value != last.amount.value_high:
+        return tokens
+    bare = unit not in UNIT
+    amount = with_unit(Amount("number", 0.0, 0.0, "", *values), unit=unit) if not bare else Amount("number", *values, "", *values)
+    flags = first.flags | ({"range"} if values[0] != values[1] else set()) if not share else last.flags
+    token = token_of(tokens, one, two + 1, "number" if bare else "length", amount, frozenset(flags) - {"fraction", "spelled"})
+    begin = line.count(" ", 0, found.start() + 1) - 1 if rule is _ALL_BUT else one
+    out = [token._replace(word="out", mention=None)] if rule in (_MORE, _LESS) else []
+    return [*tokens[:begin], token, *out, *tokens[two + 1 :]]
+
+
+def _in(one: Amount, other: Amount) -> float:
+    """Return the value of an amount in the unit of another, where that has one."""
+    if one.unit in UNIT and other.unit in UNIT and one.unit != other.unit:
+        return tidy(one.low / UNIT[other.unit].factor)
+    return one.value
+
+
+def _share_of(share: float, whole: float) -> tuple[float, float] | None:
+    return (tidy(share * whole),) * 2 if 0.0 < share < 1.0 else None
+
+
+def _what_is_left(less: float, whole: float) -> tuple[float, float] | None:
+    return (tidy(whole - less),) * 2 if 0.0 < less < whole else None
+
+
+def _taken_in(whole: float, less: float) -> tuple[float, float] | None:
+    return _what_is_left(less, whole)
+
+
+def _together(one: float, two: float) -> tuple[float, float] | None:
+    return (tidy(one + two),) * 2
+
+
+def _around(value: float, by: float) -> tuple[float, float] | None:
+    return (tidy(value - by), tidy(value + by)) if 0.0 < by < value else None
+
+
+_SUMS = (
+    (("all", "everything"), _ALL_BUT, _what_is_left),
+    (("the", "our", "my", "her", "all", "those", "these"), _SHARE, _share_of),
+    (("minus", "give", "more", "±", "+"), _AROUND, _around),
+    (("another", "further", "extra"), _MORE, _together),
+    (("took", "taken", "hauled", "heaved", "hove", "brought", "pulled", "wound", "gathered"), _LESS, _taken_in),
+)
+
+
+def _marked(tokens: list[Token], at: int) -> Token:
+    """Mark a quantity behind which only `more`, `deeper` or the like stands as a difference."""
+    token, behind = tokens[at], [one.word for one in tokens[at + 1 : at + 3]]
+    mention = token.mention
+    if mention is None or not behind or behind[0] not in _STEPS or (behind[1] if len(behind) > 1 else "") not in _ENDS:
+        return token
+    return token._replace(mention=mention._replace(flags=mention.flags | {"difference"}))
+
+
+__all__ = ["summed"]
