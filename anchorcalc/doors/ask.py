@@ -23,7 +23,7 @@ from anchorcalc.reader.refusals import NOTHING, refusal
 from anchorcalc.reader.restate import our_own, restated
 from anchorcalc.reader.rivals import bounded, taker
 from anchorcalc.reader.sentence import Sentence, Token, read
-from anchorcalc.reader.subjects import foreign, own_parts
+from anchorcalc.reader.subjects import at_law, foreign, own_parts
 from anchorcalc.version import VERSION
 from anchorcalc.vocabulary import TERMS
 
@@ -116,7 +116,7 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
 
 def refused(line: str, weighed: list[Weighed]) -> str | None:
     """Return who decides what a text asks, where no calculation does and no question of ours is asked for certain."""
-    if beyond_doubt(weighed):
+    if beyond_doubt(weighed) and not at_law(line):
         return None
     return refusal(line, plain=plainly_asked(weighed), ours=lambda part: asks_for(part, weighed[0].question))
 

@@ -69,7 +69,8 @@ _THEIR = frozenset(("their", "his"))
 def tells_of_spare(words: list[str], at: int, *, told: bool) -> bool:
     """Say whether a kind or a mass is that of the spare anchor; where ours is `told` before, a comma may part them."""
     behind = words[at + 1 : at + 6]
-    if set(behind[:3]) & {"spare", "kedge"} and not set(behind[:2]) & {",", "and", *STOPS}:
+    of_spare = next((place for place, word in enumerate(behind[:4]) if word in ("spare", "kedge")), -1)
+    if of_spare >= 0 and not set(behind[:of_spare]) & {",", "and", *STOPS}:
         return True
     if "as" in behind and set(behind) & _SPARES and not set(behind) & {",", "and", *STOPS}:
         return True

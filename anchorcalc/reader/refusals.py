@@ -46,7 +46,7 @@ REFUSALS: tuple[Refusal, ...] = (
             "lawful",
             "a fine(?! \\S*(?:night|day|evening|breeze|spot))",
             "is there a fine",
-            "fined",
+            "(?:fined|liable|sued|at fault|in court|claims? against|(?:lose|lost|win|won) (?:his|her|their|my|our|the) claim)",
             "the rules",
             "which rules",
             "what rules",

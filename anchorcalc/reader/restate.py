@@ -90,6 +90,8 @@ def _own(tokens: list[Token], dropped: list[Mention], *, others: bool) -> list[T
                 kept.append(token)
                 _elliptic(tokens, at + 1, buffer, kept)
             state = ""
+        if state == "past" and token.word == "," and words[at + 2 : at + 3] and words[at + 2] in ("today", "tonight", "now"):
+            state = ""  # `not 8:1 like yesterday, 5:1 today`
         if not state and token.word == "<date>" and any(word in ("now", "today", "tonight") for word in words[at:]):
             state, since, buffer = "past", at, []
         if not state and token.word in openers:

@@ -43,9 +43,10 @@ _COUNTS = {0.0: "no", 1.0: "one", 2.0: "two", 3.0: "several", 4.0: "several"}
 
 def settle_spare(reading: Reading) -> None:
     """Put into a reading whether a second anchor is aboard; ask where a text says both."""
+    if "anchor_mass" in reading.question.inputs:
+        _mass_of_spare(reading)
     if "spare_anchor" not in reading.question.inputs:
         return
-    _mass_of_spare(reading)
     words = [_counted(token) for token in our_words(reading.sentence)]
     line = f" {' '.join(words)} "
     told = sorted((one.start(), one.end(), pattern is _YES) for pattern in (_NO, _YES) for one in pattern.finditer(line))
@@ -76,9 +77,25 @@ def _mass_of_spare(reading: Reading) -> None:
     if lone is not None and reading.asked.get("anchor_mass") == lone[1] and tells_of_spare(words, lone[0], told=False):
         del reading.asked["anchor_mass"]  # `a kedge of 8 kg`: the bower's is not told
         reading.open_terms["anchor_mass"] = TERMS["anchor_mass"].prompt
+    elif not masses and reading.asked.get("anchor_mass") in spares:
+        _take_the_other(reading)
     if len(left) == 1:
         del reading.rivals["anchor_mass"]
         reading.asked["anchor_mass"] = left[0]
+
+
+def _take_the_other(reading: Reading) -> None:
+    """`The 35 kg anchor is the spare; the one on the bottom is 22 kg`: the mass that was left aside is ours."""
+    spare = reading.asked["anchor_mass"]
+    others = [mention for mention, term in reading.aside if term is None and mention.kind == "mass" and mention.amount != spare]
+    if len(others) != 1:
+        return
+    reading.asked["anchor_mass"] = others[0].amount
+    reading.aside = [(one, term) for one, term in reading.aside if one is not others[0]]
+    for token in reading.sentence.tokens:
+        if token.mention is not None and token.mention.amount == spare:
+            reading.leave(token.mention, None)
+            reading.told.add(token.mention.start)
 
 
 def _counted(token: Token) -> str:

@@ -25,5 +25,11 @@ def own_parts(line: str) -> list[tuple[int, int]]:
     return own if len(own) < len(clauses) and not by_law else []
 
 
+def at_law(line: str) -> bool:
+    """Say whether a text speaks of a claim or of liability: no figures in it, however plain, make that a sum."""
+    return _AT_LAW.search(line) is not None
+
+
+_AT_LAW = re.compile(r" (?:liable|liability|sued?|at fault|in court|claims? against|(?:lose|lost|win|won) (?:his|her|their|my|our|the) claim)(?= )")
 _LONG = 4  # `by law, how much must I carry?`: so short, it speaks of what follows
 _CLAUSE = re.compile(r"[^.!?;:,()\n–]+[.!?;:,()\n–]?")
