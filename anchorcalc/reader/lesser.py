@@ -71,6 +71,11 @@ _MARKS = (
     sought(_WAS, "was were had dragged drew lay blew used held bought gave lost cut carried stowed sailed cleared fell rose came"),
     ELSEWHERE,
 )
+_BUT_THAT = re.compile(  # `a draught of 2.3 m, but that is for the deep keel`
+    r" (?P<what><[a-z]+>)(?: [a-z]+){0,3}(?: [,;–-])? (?:but|though|although) (?:that|this|it|those)(?: is| was| are| were)?"
+    r" (?:only )?(?:for|on|from|of|with|at|when|before|without|in) "
+)
+_BY_THAT = sought(_BUT_THAT, "but though although")
 _BY_ONLY = sought(_ONLY_PART, "only")
 _BY_NOW = sought(_JUST_NOW, "now moment present far lull day")
 
@@ -90,7 +95,8 @@ def lesser(tokens: tuple[Token, ...], text: str) -> frozenset[int]:
         if not _TODAY.search(said) and not _TAKEN_SO.search(f" {' '.join(words[begin : end + 8])} "):
             found.update(token.start for token in tokens[begin:end] if token.mention is not None)
     line = f" {' '.join(words)} "
-    found.update(tokens[line.count(" ", 0, one.start("what")) - 1].start for one in _BY_ONLY.within(line, held))
+    for rule in (_BY_ONLY, _BY_THAT):
+        found.update(tokens[line.count(" ", 0, one.start("what")) - 1].start for one in rule.within(line, held))
     return frozenset(found | _for_the_moment(tokens, words, parts)) | others_opinions(tokens)
 
 
