@@ -19,16 +19,14 @@ from anchorcalc.reader.pairing import pair_times
 from anchorcalc.reader.places import settle_places
 from anchorcalc.reader.reading import Reading, take_quantities
 from anchorcalc.reader.sentence import Sentence
-from anchorcalc.reader.sounder import reads_from
+from anchorcalc.reader.sounded import settle_sounder
 from anchorcalc.reader.tide import settle_tide
 from anchorcalc.reader.tide_times import settle_tide_times
 from anchorcalc.reader.unit_for_all import said_for_all
 from anchorcalc.reader.units_taken import akin_unit, shared_unit
 from anchorcalc.reader.witnesses import disputed
 from anchorcalc.reader.word_slots import corrected, ours, words_said
-from anchorcalc.reader.words import sentence_start
-from anchorcalc.units.kinds import UNIT, Amount
-from anchorcalc.units.shown import tidy
+from anchorcalc.units.kinds import Amount
 from anchorcalc.vocabulary import TERMS
 
 
@@ -48,7 +46,7 @@ def filled(*, sentence: Sentence, question: Question, system: str | None, earlie
     settle_fastenings(reading)
     settle_gear(reading)
     _units(reading, system=system, earlier=earlier)
-    _sounder(reading, boat=boat, earlier=earlier)
+    settle_sounder(reading, boat=boat, earlier=earlier)
     disputed(reading)
     settle_tide(reading)
     settle_places(reading)
@@ -223,75 +221,3 @@ def _units_of(term: str, earlier: Mapping[str, Any]) -> list[str]:
     """Return the unit that a term had in an earlier exchange."""
     unit = getattr(earlier.get(term), "unit", None)
     return [unit] if unit else []
-
-
-def _sounder(reading: Reading, *, boat: Mapping[str, Any], earlier: Mapping[str, Any]) -> None:
-    """Take what the sounder measures from, and make its reading the depth where the question wants one."""
-    takes = reading.question.inputs
-    if "reads_from" not in takes and "reading" not in reading.parts and not _depth_is_shown(reading):
-        return
-    given = "transducer_depth" in reading.asked or "transducer_depth" in reading.parts
-    said = reads_from(reading.sentence.tokens, transducer_given=given)
-    if "reads_from" in takes:
-        for word in said:
-            reading.put("reads_from", word)
-        return
-    if "reading" not in reading.parts and _OFFSET.keys() & set(said) and (mention := _depth_is_shown(reading)) is not None:
-        reading.parts["reading"] = mention
-        del reading.asked["depth"], reading.sources["depth"]
-    shown = reading.parts.pop("reading", None)
-    if shown is None or "depth" not in takes:
-        return
-    if "depth" in reading.asked:
-        reading.leave(shown, "reading")
-        return
-    _depth_of(reading, shown, said, {**boat, **earlier})
-
-
-_SAYS = frozenset("gives shows says reads blinks showing reading".split())
-_SHOWS = frozenset("sounder finder fishfinder echo display depthsounder sonar".split())
-
-
-def _depth_is_shown(reading: Reading) -> Mention | None:
-    """Return what was taken for the depth where its sentence says that a sounder shows it: `sounder, zeroed at the keel, gives 2.9 m`."""
-    if not isinstance(reading.asked.get("depth"), Amount) or "depth" in reading.rivals or "depth" not in reading.sources:
-        return None
-    tokens, start = reading.sentence.tokens, reading.sources["depth"][0]
-    at = next((at for at, token in enumerate(tokens) if token.start == start), 0)
-    first = sentence_start([token.word for token in tokens], at)
-    lone = all(token.mention is None for token in tokens[first:at]) or tokens[at - 1].word in _SAYS
-    return tokens[at].mention if lone and _SHOWS & {token.word for token in tokens[first:at]} else None
-
-
-_OFFSET = {"keel": "draught", "transducer": "transducer_depth"}
-
-
-def _depth_of(reading: Reading, shown: Mention, said: list[str], known: Mapping[str, Any]) -> None:
-    zero = said[0] if len(said) == 1 else getattr(known.get("reads_from"), "text", None) if not said else None
-    assert isinstance(shown.amount, Amount)
-    if zero == "surface":
-        reading.put("depth", shown.amount)
-        return
-    if zero not in _OFFSET:
-        reading.open_terms["reads_from"] = TERMS["reads_from"].prompt
-        reading.leave(shown, "reading")
-        return
-    name = _OFFSET[str(zero)]
-    offset = _offset(reading, name, known)
-    if offset is None:
-        reading.open_terms[name] = TERMS[name].prompt
-        reading.leave(shown, "reading")
-        return
-    unit = shown.amount.unit
-    low, high = ((end + other) / UNIT[unit].factor for end, other in zip((shown.amount.low, shown.amount.high), offset, strict=True))
-    depth = with_unit(Amount("number", 0.0, 0.0, "", tidy(low), tidy(high)), unit=unit)
-    reading.put("depth", depth)
-    reading.notes.append(f"{shown.text} on the sounder, from the {zero}, + {name.replace('_', ' ')} = {depth.value:.12g} {unit} of water")
-
-
-def _offset(reading: Reading, name: str, known: Mapping[str, Any]) -> tuple[float, float] | None:
-    mention = reading.parts.pop(name, None)
-    if mention is not None and isinstance(mention.amount, Amount):
-        return mention.amount.low, mention.amount.high
-    held = reading.asked.get(name, known.get(name))
-    return (held.low, held.high) if held is not None and not isinstance(held, str) else None

@@ -80,6 +80,7 @@ _SOUNDS = (
     " meter ",
     " dial ",
 )
+_UNDER_KEEL = (" under the keel ", " under keel ", " beneath the keel ", " below the keel ")
 
 
 def taken_by(question: Question, line: str) -> frozenset[str]:
@@ -88,7 +89,7 @@ def taken_by(question: Question, line: str) -> frozenset[str]:
     extra: set[str] = set()
     if "depth" in takes:
         extra |= {"charted", "height_now"}
-        if any(word in line for word in _SOUNDS):
+        if any(word in line for word in (_SOUNDS if "under_keel" in takes else (*_SOUNDS, *_UNDER_KEEL))):
             extra |= _SOUNDER
     if "distance" in takes:
         extra.add("from_boat")

@@ -16,6 +16,7 @@ _UNLIKELY, _BY_RULE = -5.0, 0.2  # the logarithm of a share that is not looked a
 _FAR_BEHIND = 0.7  # so far behind (in logarithm) a term is not taken, however well it goes with the others: two values for one term are asked back
 _TOLD, _NO_DOUBT = 4.0, math.log(0.97)  # a cue that is not passed over, unless the quantity is no input beyond doubt
 _LIKELY = math.log(0.45)
+_NAMES_ANOTHER, _OPPOSITE = 6.0, {"tide_fall": "tide_rise", "tide_rise": "tide_fall"}  # `the tide falls 2 m` is no rise
 _BY_NAME, _PLAINLY = 9.8, 8.0  # a term called by its whole name; what only makes others, plainly called so
 _APART = frozenset(("charted", "from_boat"))  # no depth, and no distance, whatever is said around them
 _SURE = 7.0  # the score of a role that no cue names
@@ -86,7 +87,8 @@ def _sure(by_rule: Role, chosen: Role, options: list[Role], known: list[Role], w
     likeliest = max(options, key=lambda one: one.score)
     chosen = likeliest if chosen.score < likeliest.score - _FAR_BEHIND else chosen
     told = any(one.term == chosen.term and one.score >= _TOLD for one in known)
-    if chosen.term is None or chosen.term in wanted or told or chosen.score >= _LIKELY:
+    opposite = by_rule.score >= _NAMES_ANOTHER and _OPPOSITE.get(by_rule.term or "") == chosen.term
+    if chosen.term is None or chosen.term in wanted or told or (chosen.score >= _LIKELY and not opposite):
         return chosen
     return Role(chosen.mention, chosen.at, None, 0.0)
 
