@@ -5,7 +5,8 @@ from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.spoken_parts import number_at, of_those, token_of, word_at
 from anchorcalc.reader.spoken_times import half_told, o_clock, tide_time
-from anchorcalc.units.kinds import BEAUFORT_KNOTS, UNIT, Amount
+from anchorcalc.reader.spoken_winds import force_of_wind
+from anchorcalc.units.kinds import UNIT, Amount
 
 _PRODUCT = frozenset(("x", "×", "by"))
 
@@ -61,7 +62,7 @@ def _made(tokens: list[Token], at: int) -> tuple[Token, int] | None:
         or _part_of_a_cable(tokens, at)
         or _trade_cable(tokens, at)
         or _horses(tokens, at)
-        or _gale(tokens, at)
+        or force_of_wind(tokens, at)
         or _and_a_half(tokens, at)
     )
 
@@ -212,16 +213,6 @@ def _a_shackle(tokens: list[Token], at: int) -> tuple[Token, int] | None:
         if rest.text.lower().endswith(" in"):
             tokens.insert(end, Token("in", rest.end - 2, rest.end))
     return token_of(tokens, at, end, "length", with_unit(Amount("number", 0.0, 0.0, "", value, value), unit="shackle")), end
-
-
-def _gale(tokens: list[Token], at: int) -> tuple[Token, int] | None:
-    """`gale 8` is force 8."""
-    value = number_at(tokens, at)
-    if value is None or at == 0 or word_at(tokens, at - 1) not in ("gale", "storm", "breeze") or not 1 <= value <= 11 or value % 1:
-        return None
-    low, high = BEAUFORT_KNOTS[int(value)]
-    knot = UNIT["kn"].factor
-    return token_of(tokens, at, at + 1, "speed", Amount("speed", low * knot, high * knot, "kn", low, high, True), frozenset({"beaufort"})), at + 1
 
 
 def _and_a_half(tokens: list[Token], at: int) -> tuple[Token, int] | None:
