@@ -159,11 +159,12 @@ def loose(reading: Reading, *, known: Iterable[str]) -> list[tuple[Mention, list
     """Return the quantities that no word claims and that could still be an input: an answer without them might be a wrong one."""
     found = []
     held = tuple(known)
-    for mention, _ in reading.aside:
+    for mention, term in reading.aside:
         doubted = (mention.kind in MEASURED and not no_input(reading, mention) and not _mean_wind(reading, mention)) or (
             mention.kind == "number" and not _something_else(reading, mention)
         )
-        if (mention.start not in reading.told | reading.theirs or maybe_meant(reading, mention, held)) and doubted and not repeated(reading, mention):
+        maybe = mention.start not in reading.told | reading.theirs or (term not in _TIDES and maybe_meant(reading, mention, held))
+        if maybe and doubted and not repeated(reading, mention):
             bare = mention.kind == "number"
             options = _of_number(reading, mention) if bare else open_for(reading, mention, known=held) or _instead(reading, mention)
             if options:
@@ -178,6 +179,7 @@ def _mean_wind(reading: Reading, mention: Mention) -> bool:
     return slower and _BESIDE_GUSTS.search(reading.sentence.text) is not None
 
 
+_TIDES = frozenset(("tide_fall", "tide_rise"))  # a tide plainly told the other way than the question takes it
 _NO_STREAM = 3.0  # metres per second: what is slower may be the stream
 _NO_VALUE = frozenset(("label", "after_name", "times", "compound_word", "fraction", "article"))  # names, counts and trade fractions
 _CALLED = re.compile(r"(?:[A-Z][\w']+ |\"|\b(?:gone|dropped|eased|gone down|come down|risen) from )\Z")
