@@ -12,6 +12,8 @@ def jotted(tokens: list[Token]) -> list[Token]:
     words = {token.word for token in tokens}
     if "/" in words:
         tokens = [token._replace(word=",") if _twice(tokens, at) else token for at, token in enumerate(tokens)]
+    if "when" in words and "," in words:  # `at high water, when it will be 10.5 m`
+        tokens = [token for at, token in enumerate(tokens) if token.word != "," or at == 0 or not _tide_when(tokens, at)]
     numbers = "<number>" in words
     if "+" in words or (not words.isdisjoint(("ebb", "tide")) and any(_below_nought(token) for token in tokens)):
         tokens = _rises(tokens)
@@ -26,6 +28,10 @@ def jotted(tokens: list[Token]) -> list[Token]:
     if "of" in words and not words.isdisjoint(WHOLE_TOLD):
         tokens = of_ours(tokens)
     return [_valued(tokens, at) if token.word == "<number>" else token for at, token in enumerate(tokens)] if numbers else tokens
+
+
+def _tide_when(tokens: list[Token], at: int) -> bool:
+    return word_at(tokens, at - 1) in ("water", "tide", "hw", "lw") and word_at(tokens, at + 1) == "when"
 
 
 def _below_nought(token: Token) -> bool:
