@@ -198,6 +198,7 @@ ROWS: tuple[Row, ...] = (
     _row("headroom", "length number", before=r"\bheadroom (?:is |of )?"),
     _row("swl wll mbl breaking breaks", "mass force", behind=r" (?:swl|wll|mbl|breaking|mbs)\b"),
     _row("swl wll mbl breaking breaks", "mass force", before=r"\b(?:swl|wll|mbl|breaking (?:load|strength)|breaks)(?: (?:is|of|at))*[:=]? "),
+    _row("engine outboard diesel", "mass", behind=r" (?:engine|outboard|diesel)\b"),
     _row("m metre ft foot", "number mass", behind=r"(?: ?(?:kgs?|lbs?|g|kilos?))?(?:/| per | a | to the )(?:m|met(?:re|er)|ft|foot)\b"),
     _row("sail sails", "number area", before=r"\bsail area(?: is| of)?[:=]? "),
     _row(  # what a windlass, a heater or a lamp takes, and what the shop calls its models
