@@ -98,6 +98,7 @@ def fit(*, term: Term, mention: Mention) -> Fit:
 _DIFFERENCES = frozenset(("tide_rise", "tide_fall", "reserve", "margin", "under_keel", "at_high", "at_low", "transducer_depth", "antenna_from_bow"))
 _NEVER_ONE = frozenset(("boat_length", "beam", "wind", "rode_out", "rode_aboard", "other_boat_length"))  # `a foot` is no boat, `a knot` no wind
 _VALUES = frozenset(("another", "valued"))  # flags of a number that is no count
+_A_PART = frozenset(("spelled", "fraction"))
 _COUNTS = frozenset(("one", "two", "three", "zero", "a couple"))  # more often a count than a value
 
 
@@ -109,6 +110,8 @@ def _bare(term: Term, mention: Mention) -> Fit:
         or (mention.text.lower() in _COUNTS and mention.flags.isdisjoint(_VALUES))
     ):
         return "never"
+    if mention.flags >= _A_PART and term.kind is kinds.LENGTH:
+        return "never"  # `two thirds of it is chain`
     if is_trade_fraction(mention):
         return "yes" if term.kind is kinds.SIZE else "bare" if term.name not in _SHORT and "fraction" not in mention.flags else "never"
     return "bare"

@@ -51,6 +51,8 @@ def _whole(tokens: list[Token], at: int) -> tuple[Token, Token] | None:
     first, last = tokens[at].mention, tokens[at + 3].mention
     if first is None or last is None or not {first.kind, last.kind} <= _FIGURES or "length" not in (first.kind, last.kind):
         return None
+    if first.kind == "number" and "fraction" in first.flags:
+        return None  # `two thirds of our 90 m is chain`
     if not isinstance(first.amount, Amount) or not isinstance(last.amount, Amount) or is_size(first) or is_size(last):
         return None
     unit = first.amount.unit or last.amount.unit

@@ -14,7 +14,10 @@ from anchorcalc.units.shown import tidy
 
 _FIGURE, _OUT = r"(?:<length>|<number>)", r"(?:out|veered|down|of (?:rode|chain|rope|cable|warp|line)(?: out| veered| down)?)"
 _THE = r"(?:the|our|my|her|all|those|these|whole|total)"
-_SHARE = re.compile(rf" (?P<one><number>)(?: of)?(?: {_THE})+ (?P<two><length>)(?= )")
+_SHARE = re.compile(
+    rf" (?P<one><number>)(?: of)?(?: {_THE})+ (?P<two><length>)"
+    r"(?= (?:(?:of it|rode|rope|cable|warp) )?(?:is |are |has |been |now |lies |already )*(?:out|veered|down|gone|left|over|in the water|run|let) )"
+)
 _ALL_BUT = re.compile(rf" (?:all|everything) (?:but|except|bar)(?: (?:the|last))* (?P<one>{_FIGURE}) of(?: {_THE})* (?P<two><length>)(?= )")
 _AROUND = re.compile(rf" (?P<one>{_FIGURE}) (?:plus or minus|give or take|more or less|±|\+ / -) (?P<two>{_FIGURE})(?= )")
 _MORE = re.compile(
@@ -26,6 +29,7 @@ _LESS = re.compile(
     rf" (?:took|taken|hauled|heaved|hove|brought|pulled|wound|gathered)(?: (?:back|up|in|by|about|some))+ (?P<two>{_FIGURE})(?= )"
 )
 _STEPS = frozenset("more less deeper shallower longer shorter higher lower heavier lighter wider narrower bigger greater".split())
+_ALL, _BUT = frozenset(("all", "everything")), frozenset(("but", "except", "bar", "save"))
 _ENDS = frozenset((",", ".", ";", "?", "!", ")", "\n", "and", "but", "so", "than", ""))
 
 
@@ -35,7 +39,7 @@ def summed(tokens: list[Token], *, goes_on: bool) -> list[Token]:
     for told, rule, made in _SUMS:
         if not words.isdisjoint(told):
             tokens = _made(tokens, rule, made)
-    return tokens if goes_on or words.isdisjoint(_STEPS) else [_marked(tokens, at) for at in range(len(tokens))]
+    return tokens if goes_on or (words.isdisjoint(_STEPS) and words.isdisjoint(_ALL)) else [_marked(tokens, at) for at in range(len(tokens))]
 
 
 def _made(tokens: list[Token], rule: re.Pattern[str], made: Callable[[float, float], tuple[float, float] | None]) -> list[Token]:
@@ -102,9 +106,21 @@ def _marked(tokens: list[Token], at: int) -> Token:
     """Mark a quantity behind which only `more`, `deeper` or the like stands as a difference."""
     token, behind = tokens[at], [one.word for one in tokens[at + 1 : at + 3]]
     mention = token.mention
-    if mention is None or not behind or behind[0] not in _STEPS or (behind[1] if len(behind) > 1 else "") not in _ENDS:
+    if mention is None or not (_is_step(behind) or _left_of_all(tokens, at)):
         return token
     return token._replace(mention=mention._replace(flags=mention.flags | {"difference"}))
+
+
+def _is_step(behind: list[str]) -> bool:
+    return bool(behind) and behind[0] in _STEPS and (behind[1] if len(behind) > 1 else "") in _ENDS
+
+
+def _left_of_all(tokens: list[Token], at: int) -> bool:
+    """Say whether a quantity is what is left of all: `all out but 20 ft`."""
+    before = [token.word for token in tokens[max(0, at - 5) : at]]
+    while before and before[-1] in ("the", "last", "about"):
+        before.pop()
+    return bool(before) and before[-1] in _BUT and not _ALL.isdisjoint(before)
 
 
 __all__ = ["summed"]
