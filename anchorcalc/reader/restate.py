@@ -25,7 +25,7 @@ def restated(sentence: Sentence, *, goes_on: bool = False) -> tuple[Sentence, li
     Where it goes on from an earlier exchange, a difference (`10 m more`) is a change of what was said there.
     """
     dropped: list[Mention] = []
-    tokens = joined(jotted(summed(idle(list(sentence.tokens), text=sentence.text), goes_on=goes_on)))
+    tokens = joined(jotted(summed(idle(list(sentence.tokens), text=sentence.text), dropped, goes_on=goes_on)))
     tokens = said_wrongly(what_is_left(slopes_alike(ratios_in_short(tokens)), dropped), dropped)
     tokens = denied(corrected(tokens, dropped), dropped)
     return Sentence(sentence.text, tuple(tokens)), dropped

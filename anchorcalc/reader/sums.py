@@ -7,6 +7,7 @@ import re
 from collections.abc import Callable
 
 from anchorcalc.reader.fits import is_size, with_unit
+from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.spoken_parts import token_of
 from anchorcalc.units.kinds import UNIT, Amount
@@ -28,18 +29,46 @@ _LESS = re.compile(
     rf" (?:out|veered) (?P<one>{_FIGURE})(?: {_OUT})?(?: [,;.])?(?: (?:and|then|but|we|i|have|has|later|since|just|now|afterwards|again))*"
     rf" (?:took|taken|hauled|heaved|hove|brought|pulled|wound|gathered)(?: (?:back|up|in|by|about|some))+ (?P<two>{_FIGURE})(?= )"
 )
+_TWICE = re.compile(  # `6 m (20 ft) deep`, `8 m/26 ft`, `15 kg, or 33 lb`
+    r" (?P<one><(?P<kind>length|mass|speed|force)>) (?:\( (?:or |about |that is |i . e . )?(?P<two><(?P=kind)>)(?P<end> \))"
+    r"|(?:/|,? or|,? that is|,? which is|=) (?P<three><(?P=kind)>))(?= )"
+)
+_SAME = 0.035  # two units for one thing are rounded
 _STEPS = frozenset("more less deeper shallower longer shorter higher lower heavier lighter wider narrower bigger greater".split())
 _ALL, _BUT = frozenset(("all", "everything")), frozenset(("but", "except", "bar", "save"))
 _ENDS = frozenset((",", ".", ";", "?", "!", ")", "\n", "and", "but", "so", "than", ""))
 
 
-def summed(tokens: list[Token], *, goes_on: bool) -> list[Token]:
+def summed(tokens: list[Token], dropped: list[Mention], *, goes_on: bool) -> list[Token]:
     """Return the tokens of a text with the small sums that it tells made."""
     words = {token.word for token in tokens}
+    if not words.isdisjoint(("(", "/", "or", "=", "that", "which")):
+        tokens = _said_once(tokens, dropped)
     for told, rule, made in _SUMS:
         if not words.isdisjoint(told):
             tokens = _made(tokens, rule, made)
     return tokens if goes_on or (words.isdisjoint(_STEPS) and words.isdisjoint(_ALL)) else [_marked(tokens, at) for at in range(len(tokens))]
+
+
+def _said_once(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
+    """Return the tokens with a quantity that is told in two units told in the first."""
+    line = f" {' '.join([token.word for token in tokens])} "
+    out: set[int] = set()
+    for found in _TWICE.finditer(line):
+        one = line.count(" ", 0, found.start("one")) - 1
+        two = line.count(" ", 0, found.start("two" if found["two"] else "three")) - 1
+        if _alike(tokens[one], tokens[two]):
+            out.update(range(one + 1, two + (2 if found["end"] else 1)))
+            dropped.extend(token.mention for token in tokens[two : two + 1] if token.mention is not None)
+    return [token for at, token in enumerate(tokens) if at not in out] if out else tokens
+
+
+def _alike(one: Token, other: Token) -> bool:
+    """Say whether two quantities in different units are the same, but for rounding."""
+    first, second = (token.mention.amount if token.mention is not None else None for token in (one, other))
+    if not isinstance(first, Amount) or not isinstance(second, Amount) or first.unit == second.unit or first.low <= 0.0:
+        return False
+    return abs(second.low / first.low - 1.0) <= _SAME and abs(second.high / first.high - 1.0) <= _SAME
 
 
 def _made(tokens: list[Token], rule: re.Pattern[str], made: Callable[[float, float], tuple[float, float] | None]) -> list[Token]:
