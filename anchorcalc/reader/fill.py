@@ -1,5 +1,6 @@
 """From the roles of a text to the inputs of a question: words, the sounder, the tide, places, and units that are wanting."""
 
+import re
 from collections.abc import Mapping
 from typing import Any
 
@@ -37,6 +38,7 @@ def filled(*, sentence: Sentence, question: Question, system: str | None, earlie
     pair_times(reading)
     _whole_rode(reading)
     _all_chain_out(reading)
+    _part_out(reading)
     _from_boat(reading)
     _neighbour(reading)
     settle_marks(reading)
@@ -133,6 +135,29 @@ def _all_chain_out(reading: Reading) -> None:
         asked["chain"] = asked["rode_out"]
     elif "chain" in asked and "rode_out" not in asked and "chain" not in reading.rivals:
         asked["rode_out"] = asked["chain"]
+
+
+_PART_OUT = re.compile(
+    r" (?:half|quarter|third|two thirds|most|some|part|<number>)(?: (?:of|the|our|my|her|all))+ (?:chain|rode|rope|warp|cable|line|lot|it)"
+    r"(?: (?:is|has|been|are))* (?:out|veered|overboard) "
+)
+
+
+def _part_out(reading: Reading) -> None:
+    """Where only a part of the rode is told to be out, no length of the whole is what is out: that is asked for."""
+    line = reading.sentence.line
+    if "rode_out" not in reading.question.inputs or not _PART_OUT.search(line):
+        return
+    if "rode_out" in reading.asked and not _OUT_IS_TOLD.search(line):
+        del reading.asked["rode_out"]
+        reading.open_terms["rode_out"] = TERMS["rode_out"].prompt
+        start = reading.sources.get("rode_out", (-1, 0.0))[0]
+        for token in reading.sentence.tokens:
+            if token.start == start and token.mention is not None:
+                reading.leave(token.mention, None)
+
+
+_OUT_IS_TOLD = re.compile(r" <length>(?: of [a-z]+)? (?:out|veered|overboard) ")
 
 
 def _from_boat(reading: Reading) -> None:
