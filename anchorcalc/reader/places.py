@@ -9,6 +9,7 @@ from anchorcalc.reader.sentence import Token
 from anchorcalc.units.position import Position
 
 _ANCHOR = frozenset(("anchor", "hook", "dropped", "anchored", "drop", "let", "anchorage", "lies", "bower"))
+_NEAR = frozenset(":,=–-(@")  # between a time and the position then: `0300: 57.1752, -5.6703`
 _FOUR = re.compile(r"(?:[01]\d|2[0-3])[0-5]\d\Z")
 
 
@@ -38,7 +39,7 @@ def _one(reading: Reading, token: Token, before: tuple[Token, ...], behind: tupl
     words = [one.word for one in before]
     anchor = max((at for at, word in enumerate(words) if word in _ANCHOR), default=-1)
     free = [(at, one.mention) for at, one in enumerate(before) if one.mention is not None and one.start not in used]
-    times = [(at, mention) for at, mention in free if is_time(mention, near=at == len(before) - 1)]
+    times = [(at, mention) for at, mention in free if is_time(mention, near=_NEAR.issuperset(one.word for one in before[at + 1 :]))]
     assert token.mention is not None
     where = written(token.mention)
     if times and times[-1][0] > anchor:
