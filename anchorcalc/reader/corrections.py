@@ -26,7 +26,8 @@ _WHO = frozenset("i we he she they mate skipper you".split())
 _BETWEEN = frozenset(
     ", - – . ... ! ? ( ) : ; or er eh ah oh um hm hmm well it is i that more like hang hold on wait no sorry we the a of about then to call plain "
     "make mean meant okay misread misheard misspoke belay scrub strike scratch scrap check correction rather only just say dear me let see "
-    "actually really exactly tell lie mistake error my pardon beg your was wrong should read be in at there these are".split()
+    "actually really exactly tell lie mistake error my pardon beg your was wrong should read be in at there these are "
+    "own scribble writing handwriting notes note log".split()
 )
 SIGNS = frozenset((",", "-", "–", ":", ";", ".", "!", "(", ")", "?"))
 _SAYS = r"(?:says|say|said|reads|read|shows|gives|makes|has|forecast|forecasts)"

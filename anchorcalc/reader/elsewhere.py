@@ -73,6 +73,10 @@ _LENT = re.compile(
     rf" (?P<what>{_K}(?: [a-z]+){{0,2}})(?: ,)? (?:that |which )?(?:i|we) (?:have )?"
     r"(?:lent|gave away|sold|scrapped|threw|left (?:at home|ashore|behind))"
 )
+_LEFT = re.compile(  # `we left the long warp ashore in the shed, all 120 m of it`
+    r" left (?:(?:the|our|my|a|that) )(?:(?!and |but )[a-z]+ ){1,4}(?:ashore|at home|behind|in the (?:shed|garage|loft|cellar|car|van))"
+    rf"(?: in(?: [a-z]+){{1,2}})? ?,?(?: all)?(?P<what> {_K}) of (?:it|them) "
+)
 _STAYS = re.compile(
     r" (?:spare|second|third|other|another|kedge)(?: [a-z]+){0,2}(?: ,)?(?P<what>(?: [a-z]+)* <mass>)(?: ,)?"
     r" (?:stays|remains|lives|sleeps|sits|is|lies) "
@@ -120,6 +124,7 @@ _IN_ALL = (
     sought(_NEARLY, "nearly almost but"),
     sought(_RULED_OUT, "ruled decided turned passed skipped rejected gave steered kept"),
     sought(_LENT, "lent gave sold scrapped threw left"),
+    sought(_LEFT, "left"),
     sought(_STAYS, "spare second third other another kedge"),
     sought(_OTHER_THING, "tender jolly inflatable spare mooring second other"),
     sought(_OLD, "old previous former last"),

@@ -55,7 +55,8 @@ def _valued(tokens: list[Token], at: int) -> Token:
     if mention is None or mention.kind != "number" or mention.text.lower() not in _FEW:
         return token
     kept = (before in _KEEPS and behind in _BACK) or (behind == "of" and _STAYS & {word_at(tokens, at + 3), word_at(tokens, at + 4)})
-    if before not in _NAMES and not kept and behind not in _ACROSS:
+    to_come = behind == "more" and word_at(tokens, at + 2) == "to"  # `two more to come`
+    if before not in _NAMES and not kept and not to_come and behind not in _ACROSS:
         return token
     counted = behind.isalpha() and behind.endswith("s") and behind not in ("us", "is", "across")
     return token if counted else token._replace(mention=mention._replace(flags=mention.flags | {"valued"}))

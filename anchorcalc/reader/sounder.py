@@ -18,6 +18,7 @@ _FROM: dict[str, tuple[str, ...]] = {
         "keel offset",
         "below her keel",
         "is keel",
+        "zero is keel",
         "under my keel",
         "under our keel",
         "at keel",
@@ -32,6 +33,8 @@ _FROM: dict[str, tuple[str, ...]] = {
     ),
     "transducer": (
         "from transducer",
+        "zero is transducer",
+        "zero transducer",
         "below transducer",
         "under transducer",
         "beneath transducer",
@@ -53,6 +56,9 @@ _FROM: dict[str, tuple[str, ...]] = {
     ),
     "surface": (
         "from surface",
+        "zero is surface",
+        "zero at surface",
+        "zero surface",
         "at surface",
         "from waterline",
         "at waterline",
@@ -105,7 +111,7 @@ _ONLY_ASKED = re.compile(rf"(?<= [.;?!]) (?:does|do|is)(?: [a-z]+){{0,4}} (?:{_N
 
 def _ours(tokens: tuple[Token, ...]) -> list[str]:
     """Return the words that tell of our own sounder, small words left out."""
-    words = [token.word for token in tokens]
+    words = ["zero" if token.mention is not None and token.mention.text.lower() == "zero" else token.word for token in tokens]
     if OTHERS & set(words):
         words = [word for at, word in enumerate(words) if not tells_of_others(words, at)]
     return [word for word in words if word not in _ARTICLES and word not in _SMALL]

@@ -83,6 +83,8 @@ def _by_words(tokens: tuple[Token, ...], used: set[int]) -> list[Side]:
     for number, (at, term) in enumerate(anchors):
         end = anchors[number + 1][0] if number + 1 < len(anchors) else len(tokens)
         when, height = _behind(tokens, at, end, used)
+        if when is None and at and tokens[at - 1].word == "<clock>" and at - 1 not in used:
+            when = at - 1  # `06:40 low, 0.9 m`
         said_for = _said_for(tokens, at)
         height = said_for if said_for is not None and said_for not in used else height
         if height is None and at >= 2 and tokens[at - 1].word in ("at", "to", "is") and _is_height(tokens, at - 2) and at - 2 not in used:

@@ -4,6 +4,21 @@ from collections.abc import Sequence
 
 # Spoken and sloppy forms to the form that the tables use. Apostrophes and a possessive `'s` are gone before this table is asked.
 SAME = {
+    "tae": "to",
+    "mair": "more",
+    "watter": "water",
+    "oot": "out",
+    "ye": "you",
+    "muckle": "much",
+    "hoo": "how",
+    "dae": "do",
+    "gie": "give",
+    "stemheid": "stemhead",
+    "doon": "down",
+    "aboot": "about",
+    "frae": "from",
+    "wi": "with",
+    "noo": "now",
     "@": "at",
     "|": ",",
     "•": ",",
