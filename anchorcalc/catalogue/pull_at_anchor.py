@@ -153,6 +153,7 @@ QUESTION = Question(
         "pull_angle": f"-rode_out +depth +bow_height +tide_rise {_EITHER} -chain -chain_size ^line_size",
         "chain_lying": f"+rode_out -depth -bow_height -tide_rise {_EITHER} +chain +chain_size ^line_size",
         "bow_tension": f"-rode_out +depth +bow_height +tide_rise {_EITHER} ^chain +chain_size ^line_size",
-        "reach": f"+rode_out -depth -bow_height -tide_rise {_EITHER} ^chain -chain_size ^line_size",
+        # Under line that floats a heavier chain can lengthen the reach, too, by fractions of a millimetre.
+        "reach": f"+rode_out -depth -bow_height -tide_rise {_EITHER} ^chain ^chain_size ^line_size",
     },
 )

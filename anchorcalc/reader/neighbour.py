@@ -1,8 +1,8 @@
 """Whose boat a text speaks of: which quantities are told of another's, the neighbour's, a friend's, the ketch astern."""
 
-from functools import lru_cache
 from typing import NamedTuple
 
+from anchorcalc.reader.last import kept_for_last
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.words import STOPS, sentence_start
 
@@ -49,7 +49,7 @@ _KNOWN = _HE | _PEOPLE | _KIN | _SHIPS
 _NOT, _MAYBE, _SURELY = 0, 1, 2
 
 
-@lru_cache(maxsize=1)  # what a quantity is and whose it is are asked of the same words
+@kept_for_last  # what a quantity is and whose it is are asked of the same words
 def others_quantities(tokens: tuple[Token, ...]) -> Theirs:
     """Return where the quantities stand that are told of another boat."""
     words = [token.word for token in tokens]

@@ -1,12 +1,13 @@
 """Which quantity stands for which term: from the words beside it, all quantities of a text together."""
 
 from collections.abc import Mapping
-from functools import cache, lru_cache
+from functools import cache
 from operator import attrgetter
 from typing import NamedTuple
 
 from anchorcalc.reader.between import ALL_TERMS
 from anchorcalc.reader.fits import fit, is_size
+from anchorcalc.reader.last import kept_for_last
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.patterns import table
 from anchorcalc.reader.role import Role
@@ -274,7 +275,7 @@ def roles(tokens: tuple[Token, ...], *, known: Mapping[int, list[Role]]) -> list
     return strongest if agree(strongest) else best_path(states)
 
 
-@lru_cache(maxsize=1)  # which question it is and what fills it go by the same words
+@kept_for_last  # which question it is and what fills it go by the same words
 def _around(tokens: tuple[Token, ...]) -> list[tuple[int, Mention, list[Reached]]]:
     """Return every quantity of a text, where it stands, and what the phrases around make of it."""
     starts: dict[int, list[Spoken]] = {}

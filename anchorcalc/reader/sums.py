@@ -20,7 +20,7 @@ _SHARE = re.compile(
     r"(?= (?:(?:of it|rode|rope|cable|warp) )?(?:is |are |has |been |now |lies |already )*(?:out|veered|down|gone|left|over|in the water|run|let) )"
 )
 _ALL_BUT = re.compile(rf" (?:all|everything) (?:but|except|bar)(?: (?:the|last))* (?P<one>{_FIGURE}) of(?: {_THE})* (?P<two><length>)(?= )")
-_AROUND = re.compile(rf" (?P<one>{_FIGURE}) (?:plus or minus|give or take|more or less|±|\+ / -) (?P<two>{_FIGURE})(?= )")
+_AROUND = re.compile(rf" (?P<one>{_FIGURE}) (?:plus or minus|give or take|±|\+ / -) (?P<two>{_FIGURE})(?= )")
 _MORE = re.compile(
     rf" (?P<one>{_FIGURE}) {_OUT}(?: [,;])?(?: (?:and|then|plus|but|later|we|i|have|since|let out|veered|paid out|gave her))+"
     rf" (?:another|a further|an extra) (?P<two>{_FIGURE})(?: more)?(?! (?:of tide|at high|on the|rise))(?= )"
@@ -125,7 +125,7 @@ def _around(value: float, by: float) -> tuple[float, float] | None:
 _SUMS = (
     (("all", "everything"), _ALL_BUT, _what_is_left),
     (("the", "our", "my", "her", "all", "those", "these"), _SHARE, _share_of),
-    (("minus", "give", "more", "±", "+"), _AROUND, _around),
+    (("minus", "give", "±", "+"), _AROUND, _around),
     (("another", "further", "extra"), _MORE, _together),
     (("took", "taken", "hauled", "heaved", "hove", "brought", "pulled", "wound", "gathered"), _LESS, _taken_in),
 )
