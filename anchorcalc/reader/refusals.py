@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from anchorcalc.reader.patterns import Called, Cue
 
+CLAIM = "(?:liable|liability|sued?|at fault|in court|claims? against|(?:lose|lost|win|won) (?:his|her|their|my|our|the) claim)"
 LAW = "The law of the place decides that, not a sum: ask the harbour master, the coast guard or the chart and its notices."
 _WEATHER = "That is for the forecast of the weather service: this library works out what a wind or a tide does to a boat at anchor, not what comes."
 _GO = "Whether to go, stay or leave the boat is for the skipper to decide, with the forecast and the crew in mind: no sum can."
@@ -46,7 +47,7 @@ REFUSALS: tuple[Refusal, ...] = (
             "lawful",
             "a fine(?! \\S*(?:night|day|evening|breeze|spot))",
             "is there a fine",
-            "(?:fined|liable|sued|at fault|in court|claims? against|(?:lose|lost|win|won) (?:his|her|their|my|our|the) claim)",
+            f"(?:fined|{CLAIM})",
             "the rules",
             "which rules",
             "what rules",

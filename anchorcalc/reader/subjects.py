@@ -3,7 +3,7 @@
 import re
 from functools import lru_cache
 
-from anchorcalc.reader.refusals import LAW, PART, REFUSALS, SENTENCE, refused
+from anchorcalc.reader.refusals import CLAIM, LAW, PART, REFUSALS, SENTENCE, refused
 
 
 @lru_cache(maxsize=1)  # asked before a text is read and after, mostly of the same line
@@ -30,6 +30,6 @@ def at_law(line: str) -> bool:
     return _AT_LAW.search(line) is not None
 
 
-_AT_LAW = re.compile(r" (?:liable|liability|sued?|at fault|in court|claims? against|(?:lose|lost|win|won) (?:his|her|their|my|our|the) claim)(?= )")
+_AT_LAW = re.compile(rf" {CLAIM}(?= )")
 _LONG = 4  # `by law, how much must I carry?`: so short, it speaks of what follows
 _CLAUSE = re.compile(r"[^.!?;:,()\n–]+[.!?;:,()\n–]?")

@@ -5,6 +5,7 @@ What only tells a difference (`mine draws a foot more`) is marked as one, so tha
 
 import re
 from collections.abc import Callable
+from typing import NamedTuple
 
 from anchorcalc.reader.fits import is_size, with_unit
 from anchorcalc.reader.mention import Mention
@@ -31,7 +32,7 @@ _LESS = re.compile(
 )
 _TWICE = re.compile(  # `6 m (20 ft) deep`, `8 m/26 ft`, `15 kg, or 33 lb`
     r" (?P<one><(?P<kind>length|mass|speed|force)>) (?:\( (?:or |about |that is |i . e . )?(?P<two><(?P=kind)>)(?P<end> \))"
-    r"|(?:/|,? or|,? that is|,? which is|=) (?P<three><(?P=kind)>))(?= )"
+    r"|(?:, )?(?:/|or|that is|which is|=) (?P<three><(?P=kind)>))(?= )"
 )
 _SAME = 0.035  # two units for one thing are rounded
 _STEPS = frozenset("more less deeper shallower longer shorter higher lower heavier lighter wider narrower bigger greater".split())
@@ -44,19 +45,17 @@ def summed(tokens: list[Token], dropped: list[Mention], *, goes_on: bool) -> lis
     words = {token.word for token in tokens}
     if not words.isdisjoint(("(", "/", "or", "=", "that", "which")):
         tokens = _said_once(tokens, dropped)
-    for told, rule, made in _SUMS:
-        if not words.isdisjoint(told):
-            tokens = _made(tokens, rule, made)
+    for one in _SUMS:
+        if not words.isdisjoint(one.words):
+            tokens = _made(tokens, one)
     return tokens if goes_on or (words.isdisjoint(_STEPS) and words.isdisjoint(_ALL)) else [_marked(tokens, at) for at in range(len(tokens))]
 
 
 def _said_once(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
     """Return the tokens with a quantity that is told in two units told in the first."""
-    line = f" {' '.join([token.word for token in tokens])} "
     out: set[int] = set()
-    for found in _TWICE.finditer(line):
-        one = line.count(" ", 0, found.start("one")) - 1
-        two = line.count(" ", 0, found.start("two" if found["two"] else "three")) - 1
+    for found in _TWICE.finditer(_line(tokens)):
+        one, two = _place(found, "one"), _place(found, "two" if found["two"] else "three")
         if _alike(tokens[one], tokens[two]):
             out.update(range(one + 1, two + (2 if found["end"] else 1)))
             dropped.extend(token.mention for token in tokens[two : two + 1] if token.mention is not None)
@@ -71,28 +70,44 @@ def _alike(one: Token, other: Token) -> bool:
     return abs(second.low / first.low - 1.0) <= _SAME and abs(second.high / first.high - 1.0) <= _SAME
 
 
-def _made(tokens: list[Token], rule: re.Pattern[str], made: Callable[[float, float], tuple[float, float] | None]) -> list[Token]:
+class _Sum(NamedTuple):
+    """A kind of sum: the words that tell it, how it is said, and what it makes of its two figures (the least and the most, or nothing)."""
+
+    words: tuple[str, ...]
+    said: re.Pattern[str]
+    makes: Callable[[float, float], tuple[float, float] | None]
+    of_share: bool = False  # the first figure is a part of the second: `half the 60 m`
+    of_all: bool = False  # the words before the first figure belong to the sum: `all but 10 of our 60 m`
+    out: bool = False  # what is made is out
+
+
+def _made(tokens: list[Token], kind: _Sum) -> list[Token]:
     """Return the tokens with the first sum of a kind made: what stands between its figures is part of it."""
-    line = f" {' '.join([token.word for token in tokens])} "
-    found = rule.search(line)
+    found = kind.said.search(_line(tokens))
     if found is None:
         return tokens
-    one, two = (line.count(" ", 0, found.start(name)) - 1 for name in ("one", "two"))
+    one, two = _place(found, "one"), _place(found, "two")
     first, last = tokens[one].mention, tokens[two].mention
     if first is None or last is None or not isinstance(first.amount, Amount) or not isinstance(last.amount, Amount) or is_size(last):
         return tokens
-    share = rule is _SHARE
-    values = made(first.amount.value if share else _in(first.amount, last.amount), last.amount.value)
-    unit = last.amount.unit or first.amount.unit
+    values = kind.makes(first.amount.value if kind.of_share else _in(first.amount, last.amount), last.amount.value)
     if values is None or first.amount.value != first.amount.value_high or last.amount.value != last.amount.value_high:
         return tokens
-    bare = unit not in UNIT
-    amount = with_unit(Amount("number", 0.0, 0.0, "", *values), unit=unit) if not bare else Amount("number", *values, "", *values)
-    flags = first.flags | ({"range"} if values[0] != values[1] else set()) if not share else last.flags
-    token = token_of(tokens, one, two + 1, "number" if bare else "length", amount, frozenset(flags) - {"fraction", "spelled"})
-    begin = line.count(" ", 0, found.start() + 1) - 1 if rule is _ALL_BUT else one
-    out = [token._replace(word="out", mention=None)] if rule in (_MORE, _LESS) else []
-    return [*tokens[:begin], token, *out, *tokens[two + 1 :]]
+    unit = last.amount.unit or first.amount.unit
+    amount = with_unit(Amount("number", 0.0, 0.0, "", *values), unit=unit) if unit in UNIT else Amount("number", *values, "", *values)
+    flags = last.flags if kind.of_share else first.flags | ({"range"} if values[0] != values[1] else set())
+    made = token_of(tokens, one, two + 1, "length" if unit in UNIT else "number", amount, frozenset(flags) - {"fraction", "spelled"})
+    out = [made._replace(word="out", mention=None)] if kind.out else []
+    return [*tokens[: found.string.count(" ", 0, found.start() + 1) - 1 if kind.of_all else one], made, *out, *tokens[two + 1 :]]
+
+
+def _line(tokens: list[Token]) -> str:
+    return f" {' '.join([token.word for token in tokens])} "
+
+
+def _place(found: re.Match[str], name: str) -> int:
+    """Return which token a group of a match begins with."""
+    return found.string.count(" ", 0, found.start(name)) - 1
 
 
 def _in(one: Amount, other: Amount) -> float:
@@ -110,10 +125,6 @@ def _what_is_left(less: float, whole: float) -> tuple[float, float] | None:
     return (tidy(whole - less),) * 2 if 0.0 < less < whole else None
 
 
-def _taken_in(whole: float, less: float) -> tuple[float, float] | None:
-    return _what_is_left(less, whole)
-
-
 def _together(one: float, two: float) -> tuple[float, float] | None:
     return (tidy(one + two),) * 2
 
@@ -123,11 +134,16 @@ def _around(value: float, by: float) -> tuple[float, float] | None:
 
 
 _SUMS = (
-    (("all", "everything"), _ALL_BUT, _what_is_left),
-    (("the", "our", "my", "her", "all", "those", "these"), _SHARE, _share_of),
-    (("minus", "give", "±", "+"), _AROUND, _around),
-    (("another", "further", "extra"), _MORE, _together),
-    (("took", "taken", "hauled", "heaved", "hove", "brought", "pulled", "wound", "gathered"), _LESS, _taken_in),
+    _Sum(("all", "everything"), _ALL_BUT, _what_is_left, of_all=True),
+    _Sum(("the", "our", "my", "her", "all", "those", "these"), _SHARE, _share_of, of_share=True),
+    _Sum(("minus", "give", "±", "+"), _AROUND, _around),
+    _Sum(("another", "further", "extra"), _MORE, _together, out=True),
+    _Sum(
+        ("took", "taken", "hauled", "heaved", "hove", "brought", "pulled", "wound", "gathered"),
+        _LESS,
+        lambda whole, less: _what_is_left(less, whole),
+        out=True,
+    ),
 )
 
 
