@@ -27,7 +27,7 @@ from anchorcalc.reader.sentence import read
 from anchorcalc.reader.slots import cued, roles
 from anchorcalc.reader.standing import cues_of
 from anchorcalc.reader.units_taken import CHOICES, kind_of
-from anchorcalc.units.kinds import Amount
+from anchorcalc.units.kinds import UNIT, Amount
 from anchorcalc.vocabulary import TERMS
 from tests.reading.counting import lines, matrix, write
 from tests.reading.score import near, score
@@ -69,11 +69,27 @@ def of_line(line: Mapping[str, Any]) -> Iterator[Counted]:
             told.append((at, [name for name, raw in inputs.items() if stands_for(token.mention, name, raw)]))
     found = {name for _, names in told for name in names}
     unsure = not right and bool(MADE & set(inputs) - found)
+    by_rule |= dict.fromkeys(_shown([(at, sentence.tokens[at].mention) for at, _ in told], by_rule, inputs.get("depth", "")), "reading")
     for at, names in told:
         term = _term(names, by_rule[at], frozenset(takes), right=right, unsure=unsure, inputs=frozenset(question.inputs))
         if term is not None:
             spelled = signs(sentence.tokens, at, question=question.name, cues=cues_of(cues[at], takes))
             yield Counted({one if isinstance(one, str) else " ".join(one) for one in spelled}, term, line["id"])
+
+
+def _shown(told: list[tuple[int, Mention | None]], by_rule: Mapping[int, str | None], depth: str) -> list[int]:
+    """Return where the reading of a sounder stands: with what the text tells of its zero it makes the depth that is expected."""
+    zeros = [one.amount for at, one in told if one is not None and by_rule[at] in ("draught", "transducer_depth")]
+    if len(zeros) != 1 or not isinstance(zeros[0], Amount) or not depth:
+        return []
+    shown = []
+    for at, one in told:
+        if one is not None and isinstance(one.amount, Amount) and one.amount.unit:
+            zero = zeros[0] if zeros[0].unit else with_unit(zeros[0], unit=one.amount.unit)
+            low, high = (end / UNIT[one.amount.unit].factor for end in (one.amount.low + zero.low, one.amount.high + zero.high))
+            made = one._replace(amount=with_unit(Amount("number", 0.0, 0.0, "", low, high), unit=one.amount.unit))
+            shown += [at] if one.kind == "length" and stands_for(made, "depth", depth) else []
+    return shown
 
 
 def _term(names: list[str], by_rule: str | None, takes: frozenset[str], *, right: bool, unsure: bool, inputs: frozenset[str]) -> str | None:
