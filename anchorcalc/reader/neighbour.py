@@ -4,7 +4,7 @@ from typing import NamedTuple
 
 from anchorcalc.reader.last import kept_for_last
 from anchorcalc.reader.sentence import Token
-from anchorcalc.reader.words import STOPS, sentence_start
+from anchorcalc.reader.words import BESIDE, STOPS, sentence_start
 
 
 class Theirs(NamedTuple):
@@ -22,11 +22,10 @@ _KIN = frozenset("brother sister uncle grandad granddad grandfather guests lad l
 _ABOARD = frozenset("husband wife skipper mate crew bosun son daughter dad father captain owner partner navigator helmsman kids boy girl man".split())
 _SHIPS = frozenset(
     "sloop yacht ketch yawl boat trawler cat catamaran cruiser cutter schooner ship hull motorboat smack launch dinghy crew lot vessel barge "
-    "tug ferry seiner lugger folkboat multihull coaster lifeboat casualty dayboat gaffer warship freighter rib footer".split()
+    "tug ferry seiner lugger folkboat multihull coaster lifeboat casualty dayboat gaffer warship freighter rib footer skiff dory punt".split()
 )
 _ANY_SHIP = frozenset("boat ship hull vessel crew lot yacht footer".split())
 _OURS = frozenset("we our ours mine my i us me weare iam".split())
-_BESIDE = frozenset("from of to beside behind near astern ahead upwind downwind by off past around ask asks asked".split())  # `next to us`
 _THERE = frozenset("astern ahead beyond beside alongside next anchored upwind downwind opposite there abeam upstream".split())
 _BY_US = frozenset(("behind", "near", "close", "over", "inshore"))
 _US = frozenset("us me by there of ours".split())
@@ -41,6 +40,8 @@ _SAYS = frozenset(
     "says said reckons makes thinks reads swears guesses claims tells told counted measured estimates guessed thought insists maintains "
     "lent gave sold made tied painted marked wants wonders asks and sounds say".split()
 )
+_TALKS = frozenset("speaks talks warns expects".split())
+_NEXT_TO = frozenset("beside alongside near past".split())
 _THINKS = frozenset("think guess reckon believe hear know see saw suppose understand can could".split())  # `I think she is 12 m`
 _WITH = frozenset(("for", "and", "with"))
 _BY_HIM = frozenset((("by", "his"), ("he", "says"), ("he", "reckons"), ("he", "tells"), ("or", "so")))
@@ -81,7 +82,7 @@ def others_quantities(tokens: tuple[Token, ...]) -> Theirs:
 def _comes_back(words: list[str], at: int) -> bool:
     """Say whether a word leads back to us; `next to us` does not, nor `our anchors are 90 m apart`."""
     before, behind = words[at - 1] if at else "", words[at + 1] if at + 1 < len(words) else ""
-    return words[at] in _OURS and before not in _BESIDE and behind != "apart"
+    return (words[at] in _OURS and before not in BESIDE and behind != "apart") or (words[at] == "this" and behind in _SHIPS)
 
 
 def _names_another(words: list[str], at: int) -> int:
@@ -93,14 +94,23 @@ def _names_another(words: list[str], at: int) -> int:
     if word in _PEOPLE or word in _KIN:
         said = before if before not in ("my", "our", "a", "the") else words[at - 2] if at > 1 else ""
         return _NOT if behind in _SAYS or said in _WITH else _SURELY if word in _PEOPLE else _MAYBE
+    if word[-1:] == "s" and word[:-1] in _PEOPLE | _KIN and (behind in _SHIPS or (words[at + 2 : at + 3] and words[at + 2] in _DOES)):
+        return _SURELY  # `my buddys pontoon draws 9 inches`
     if word not in _SHIPS:
         return _NOT
     if words[max(0, at - 3) : at - 1] in _NEVER_MIND:
         return _SURELY
     near_us = behind in _BY_US and at + 2 < len(words) and words[at + 2] in _US
-    if before in _THAT or ((behind in _THERE or near_us) and before not in _OWN):
-        return _SURELY
+    if before in _THAT or ((behind in _THERE or near_us) and before not in _OWN) or _beside_one(words, at):
+        return _NOT if behind in _TALKS else _SURELY
     return _MAYBE if behind in _DOES and word not in _ANY_SHIP and _is_theirs(words, at) else _NOT
+
+
+def _beside_one(words: list[str], at: int) -> bool:
+    """Say whether a ship is one that we lie beside: `beside an old ketch`."""
+    said = words[max(0, at - 4) : at]
+    article = next((place for place in range(len(said) - 1, -1, -1) if said[place] in ("a", "an")), 0)
+    return article > 0 and said[article - 1] in _NEXT_TO
 
 
 def _by_name(tokens: tuple[Token, ...], words: list[str], at: int) -> int:
@@ -110,12 +120,14 @@ def _by_name(tokens: tuple[Token, ...], words: list[str], at: int) -> int:
     behind = words[at + 1 : at + 5]
     if behind[:1] == [","] and len(behind) > 2 and behind[2] == ",":
         behind = behind[3:]
+    if at and words[at - 1] not in STOPS and (behind[:1] == ["over"] or _THERE & set(behind[:1])):
+        return _SURELY
     return _MAYBE if behind and behind[0] in _DOES | _THERE | {"they", "got"} else _NOT
 
 
 def _is_theirs(words: list[str], at: int) -> bool:
     """Say whether a ship that does something is another's: `the danish yawl has 50 m out`, where the text speaks of us besides."""
-    return not _OWN & set(words[max(0, at - 3) : at]) and bool(_OURS & set(words))
+    return not _OWN & set(words[max(0, at - 3) : at]) and words[max(0, at - 2) : at] != ["of", "the"] and bool(_OURS & set(words))
 
 
 def _right_before(tokens: tuple[Token, ...], at: int) -> tuple[Token, ...]:

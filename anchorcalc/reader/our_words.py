@@ -54,10 +54,11 @@ def lies_beside_us(text: str) -> bool:
 
 def _only_speaks(words: list[str], place: int) -> bool:
     """Say whether another is named as one who says something, or for whom it is asked."""
-    return words[place + 1 : place + 2] in _SAYS or bool({"for"} & set(words[max(0, place - 2) : place]))
+    return words[place + 1 : place + 2] in _SAYS or bool({"for"} & set(words[max(0, place - 2) : place])) or words[place + 2 : place + 3] in _US
 
 
 _SAYS = (["says"], ["said"], ["reckons"], ["thinks"], ["told"], ["claims"], ["swears"], ["wants"])
+_US = (["me"], ["us"])  # `uncle gave me a chain`
 _OTHER_BOATS = OTHERS - frozenset("they their he old owner yesterday father dad".split())
 _BESIDE_US = (
     *("next to us", "next to me", "beside us", "ahead of us", "astern of us", "near us", "next door", "alongside us"),

@@ -16,7 +16,7 @@ from anchorcalc.reader.shorthand import jotted
 from anchorcalc.reader.spoken import joined
 from anchorcalc.reader.sums import summed
 from anchorcalc.reader.witnesses import believed
-from anchorcalc.reader.words import NOW, OTHERS, OURS, PAST, STOPS, sentence_start
+from anchorcalc.reader.words import BESIDE, NOW, OTHERS, OURS, PAST, STOPS, sentence_start
 
 
 def restated(sentence: Sentence, *, goes_on: bool = False) -> tuple[Sentence, list[Mention]]:
@@ -129,7 +129,7 @@ def _closes(words: list[str], at: int, state: str) -> bool:
     """Say whether a word leads back to now, or to us; `next to us` does not."""
     if state == "past" and _COMES_BACK.match(f"{' '.join(words[at : at + 7])} "):
         return True
-    return _at(words, at, _closings(state)) and not (words[at] in ("us", "me") and words[at - 1] in _NEAR)
+    return _at(words, at, _closings(state)) and not (words[at] in ("us", "me") and words[at - 1] in BESIDE)
 
 
 # `so there's 65 m left`, `but I only have 45 m aboard`
@@ -137,7 +137,6 @@ _COMES_BACK = re.compile(
     r"(?:so|but|which leaves|leaving|leaves|though)(?: (?:there|i|we|it|that|here|iam|weare|only|still|just|got|have|has|leaves|is|are|us|me))* <"
 )
 _MINE = frozenset(("mine", "ours"))
-_NEAR = frozenset("to of beside from near behind off by at".split())
 
 
 def _elliptic(tokens: list[Token], at: int, buffer: list[Token], kept: list[Token]) -> None:

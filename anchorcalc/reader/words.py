@@ -258,4 +258,6 @@ OTHERS = (
     "neighbour chain",
     "sister ship",
 )
+# A word before `us` that makes it a place: `next to us`, `astern of us`.
+BESIDE = frozenset("from of to at beside behind near astern ahead upwind downwind by off past around ask asks asked next".split())
 OURS = ("we", "our", "ours", "mine", "my", "i", "iam", "weare", "us", "me", "this boat")
