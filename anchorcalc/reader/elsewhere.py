@@ -54,8 +54,11 @@ _GONE = (
     r"(?:sold|scrapped|thrown out|thrown away|chucked out|lent out|given away|stolen|binned|retired|long gone|no more|written off"
     r"|went (?:home|ashore|overboard|missing|to|in|into|with|over))"
 )
-_STORE = r"(?:shed|garage|attic|skip|barn|car|van|cellar|loft)"
-_AWAY = rf"(?:is|are|was|were|stays|lies|sits|lives|hangs)(?: still| now| all)? (?:at home|ashore|in (?:the |my |our )?{_STORE})"
+_STORE = r"(?:in (?:the |my |our )?(?:shed|garage|attic|skip|barn|car|van|cellar|loft|boathouse|workshop|boot)|on the (?:quay|jetty|pontoon|pier|quayside))"
+_AWAY = (
+    r"(?:(?:is|are|was|were|stays|lies|sits|lives|hangs)(?: still| now| all)?(?: lying| hanging| sitting| stowed| coiled| drying| rusting)?"
+    rf"|(?:lying|hanging|sitting|stowed|coiled|drying|rusting)(?: [a-z]+)?) (?:at home|ashore|{_STORE})"
+)
 _WAS_GONE = re.compile(
     rf" (?P<what>(?:{_WHOSE} )?(?:[a-z]+ ){{0,2}}{_K}(?: {_K})?(?: [a-z]+){{0,3}})"
     rf" (?:(?:is |are |was |were |has |got |been |all |just )*{_GONE}|{_AWAY}) "
@@ -118,7 +121,7 @@ _IN_ALL = (
     sought(
         _WAS_GONE,
         "sold scrapped thrown chucked lent given stolen binned retired gone more written went home ashore shed garage attic skip barn car van "
-        "cellar loft",
+        "cellar loft boathouse workshop boot quay jetty pontoon pier quayside",
     ),
     sought(_DONT_USE, "dont do"),
     sought(_NEARLY, "nearly almost but"),

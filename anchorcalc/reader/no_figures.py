@@ -194,6 +194,13 @@ ROWS: tuple[Row, ...] = (
         behind=r"(?! (?:from|off|away|ahead|astern|to|upwind|downwind|behind|back|aft|abaft|of)\b)",
     ),
     _row("mast masts air rig", "length number", behind=r"[ -](?:(?:tall|high|of|wooden|alloy) )?(?:masts?|air draught|air draft|rig)\b"),
+    _row(  # how high the land and what stands on it are
+        "tall high up",
+        "length number",
+        before=r"\b(?:rig|spars?|hills?|cliffs?|crag|mountains?|tower|lighthouse|church|beacon|headland|island|skerry|trees?|pylon|crane)\b(?:'s)?"
+        r"(?: (?:is|are|was|stands|rises|of|behind|above|over|there|here|ahead|astern|on|the|point|about|some|nearly|us|to))*[:=]? ?",
+        behind=r" ?(?:tall|high|up|in height)\b",
+    ),
     _row("headroom", "length number", behind=r" (?:of )?headroom\b"),
     _row("headroom", "length number", before=r"\bheadroom (?:is |of )?"),
     _row("swl wll mbl breaking breaks", "mass force", behind=r" (?:swl|wll|mbl|breaking|mbs)\b"),

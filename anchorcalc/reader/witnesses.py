@@ -16,7 +16,7 @@ _INSTRUMENTS = frozenset(
     "plotter handheld lead leadline sounder fishfinder finder echo sonar display repeater tablet phone app laptop instrument instruments stick "
     "pilot almanac guide book books log pole line gauge counter scales scale shank tape brochure certificate papers registration survey "
     "drawing drawings manual pacing marks tally tag label stamp plate logbook receipt invoice chart plan map radar gps meter caliper cell "
-    "table tables note notes notice board".split()
+    "table tables note notes notice board next second".split()
 )
 _PEOPLE = frozenset(
     "i we hand uncle manual mate skipper bosun crew wife husband son daughter cook navigator helmsman owner harbourmaster pilot partner brother "
