@@ -54,7 +54,10 @@ _GONE = (
     r"(?:sold|scrapped|thrown out|thrown away|chucked out|lent out|given away|stolen|binned|retired|long gone|no more|written off"
     r"|went (?:home|ashore|overboard|missing|to|in|into|with|over))"
 )
-_STORE = r"(?:in (?:the |my |our )?(?:shed|garage|attic|skip|barn|car|van|cellar|loft|boathouse|workshop|boot)|on the (?:quay|jetty|pontoon|pier|quayside))"
+_STORE = (
+    r"(?:in (?:the |my |our )?(?:shed|garage|attic|skip|barn|car|van|cellar|loft|boathouse|workshop|boot)"
+    r"|on the (?:quay|jetty|pontoon|pier|quayside))"
+)
 _AWAY = (
     r"(?:(?:is|are|was|were|stays|lies|sits|lives|hangs)(?: still| now| all)?(?: lying| hanging| sitting| stowed| coiled| drying| rusting)?"
     rf"|(?:lying|hanging|sitting|stowed|coiled|drying|rusting)(?: [a-z]+)?) (?:at home|ashore|{_STORE})"

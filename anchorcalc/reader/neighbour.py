@@ -139,7 +139,7 @@ def _right_before(tokens: tuple[Token, ...], at: int) -> tuple[Token, ...]:
 def speaks_of_us(tokens: tuple[Token, ...]) -> bool:
     """Say whether a text speaks of us, too, other than as those whose neighbour or friend it is."""
     words = [token.word for token in tokens]
-    kin = _PEOPLE | _KIN
+    kin = _PEOPLE | _KIN | {"dad", "father", "son", "daughter"}
     return any(_comes_back(words, at) and not kin & set(words[at + 1 : at + 3]) for at, word in enumerate(words) if word in _OURS)
 
 

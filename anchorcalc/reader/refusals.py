@@ -157,7 +157,8 @@ REFUSALS: tuple[Refusal, ...] = (
             "antifouling",
             "which paint(?! mark| must| do| should| shall| is at| goes| belongs| to stop)(?<! at which paint)",
             "what colour",
-            "(?<! at )(?<! on )(?<! by )(?<! to )(?:which|what) (?:knot|bend|hitch)(?! do (?:i|we) (?:stop|let|cast|cleat|count)| must| should| marks| is at| comes| to stop)",
+            "(?<! at )(?<! on )(?<! by )(?<! to )(?:which|what) (?:knot|bend|hitch)"
+            "(?! do (?:i|we) (?:stop|let|cast|cleat|count)| must| should| marks| is at| comes| to stop)",
         ),
     ),
     Refusal(

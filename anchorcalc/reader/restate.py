@@ -9,6 +9,7 @@ from anchorcalc.reader.elsewhere import elsewhere
 from anchorcalc.reader.given_up import as_it_was, given_up, gone
 from anchorcalc.reader.lesser import unknown
 from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.neighbour import speaks_of_us
 from anchorcalc.reader.no_figures import idle
 from anchorcalc.reader.opinions import ratios_in_short, slopes_alike
 from anchorcalc.reader.sentence import Sentence, Token, without_figures
@@ -37,7 +38,11 @@ def our_own(sentence: Sentence, *, others: bool) -> tuple[Sentence, list[Mention
     tokens = gone(given_up(_not_minded(list(sentence.tokens), dropped), dropped), dropped)
     tokens = unknown(elsewhere(tokens, dropped), dropped, text=sentence.text, others=others)
     tokens = as_it_was(believed(tokens, dropped), dropped)
-    tokens = _own(tokens, dropped, others=others)
+    taken: list[Mention] = []
+    kept = _own(tokens, taken, others=others)
+    if any(token.mention is not None for token in kept) or speaks_of_us(tuple(tokens)):  # else it is all about another, whom the question is for
+        dropped.extend(taken)
+        tokens = kept
     return (Sentence(sentence.text, tuple(tokens)) if tuple(tokens) != sentence.tokens else sentence), dropped
 
 
