@@ -23,7 +23,7 @@ from anchorcalc.reader.sentence import Sentence
 from anchorcalc.reader.sounded import settle_sounder
 from anchorcalc.reader.tide import settle_tide
 from anchorcalc.reader.tide_times import settle_tide_times
-from anchorcalc.reader.unit_for_all import said_for_all
+from anchorcalc.reader.unit_for_all import asked_in_fathoms, said_for_all
 from anchorcalc.reader.units_taken import akin_unit, shared_unit
 from anchorcalc.reader.witnesses import disputed
 from anchorcalc.reader.word_slots import corrected, ours, words_said
@@ -202,6 +202,9 @@ def _neighbour(reading: Reading) -> None:
         reading.aside = [(one, term) for one, term in reading.aside if one is not has[0]]
 
 
+_BY_FATHOMS = frozenset(("depth", "rode_out", "rode_aboard"))
+
+
 def _units(reading: Reading, *, system: str | None, earlier: Mapping[str, Any]) -> None:
     """Give bare numbers the unit that the others share."""
     everything = [token.mention for token in reading.sentence.tokens if token.mention is not None]
@@ -218,6 +221,7 @@ def _units(reading: Reading, *, system: str | None, earlier: Mapping[str, Any]) 
             continue
         unit = shared_unit(term=TERMS[term], mentions=everything, system=system, earlier=_units_of(term, earlier), for_all=for_all)
         before = reading.sentence.text[max(0, mention.start - 12) : mention.start]
+        unit = "fathom" if term in _BY_FATHOMS and asked_in_fathoms(reading.sentence.text) else unit
         unit = unit or akin_unit(term, told=reading.asked, mentions=everything, before=before)
         if unit is None or term in reading.rivals:
             continue

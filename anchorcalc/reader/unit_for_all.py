@@ -40,4 +40,12 @@ def said_for_all(text: str) -> str | None:
     return "m" if _METRIC.search(low) else None
 
 
-__all__ = ["said_for_all"]
+_IN_FATHOMS = re.compile(r"\bhow many fathoms?\b(?! (?:deep|long|down|up|apart))", re.IGNORECASE)
+
+
+def asked_in_fathoms(text: str) -> bool:
+    """Say whether a text wants its answer in fathoms: its water is told in them, too, whatever the rail's height is told in."""
+    return _IN_FATHOMS.search(text) is not None
+
+
+__all__ = ["asked_in_fathoms", "said_for_all"]

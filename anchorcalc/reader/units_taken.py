@@ -70,6 +70,9 @@ def akin_unit(name: str, *, told: Mapping[str, Any], mentions: Iterable[Mention]
 
     Fathoms of water rise by feet, and where the text measures in metres and in feet the tide may be either.
     """
+    out = told.get("rode_out")
+    if name == "depth" and isinstance(out, Amount) and out.unit == "fathom":
+        return out.unit  # `33 fathom out, five of water`
     units = {told[other].unit for other in _AKIN.get(name, ()) if isinstance(told.get(other), Amount)} - _SMALL
     if len(units) != 1:
         return None
