@@ -21,6 +21,12 @@ _TAKING_BACK = tuple(  # what takes back the figure before it, longer than a wor
 )  # fmt: skip
 _LONGER = {first: tuple(one for one in _TAKING_BACK if one[0] == first) for first in {one[0] for one in _TAKING_BACK}}
 _BEGINS = _STRONG | {"no", "not"} | set(_LONGER)
+# Without one of these nothing takes a figure back, or makes it more exact; of what is longer it is the longest word.
+_NEEDS = (
+    _STRONG
+    | {"no", "exact", "precise", "accurate", "actually", "really"}
+    | {max(one, key=lambda word: len(word) * (word != "that")) for one in _TAKING_BACK}
+)
 _REACH, _FAR, _AT_MOST, _NAMES = 7, 12, 4, 4.0  # so many words a new value may stand off; so strong a cue names another figure
 _WHO = frozenset("i we he she they mate skipper you".split())
 _BETWEEN = frozenset(
@@ -34,9 +40,9 @@ _SAYS = r"(?:says|say|said|reads|read|shows|gives|makes|has|forecast|forecasts)"
 _TELLS = re.compile(rf" (?:(?:the|my|our) )?[a-z]+(?: [a-z]+)? {_SAYS}(?: (?:that|it|is|about))* ")
 
 
-def corrected(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
-    """Return a text with each figure that is taken back replaced by the one that takes its place."""
-    at = 0
+def corrected(tokens: list[Token], dropped: list[Mention], *, held: frozenset[str]) -> list[Token]:
+    """Return a text, of the words that it held, with each figure that is taken back replaced by the one that takes its place."""
+    at = len(tokens) if held.isdisjoint(_NEEDS) else 0
     while at < len(tokens):
         if tokens[at].mention is not None:
             cut, end = _correction(tokens, at)

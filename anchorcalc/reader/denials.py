@@ -9,11 +9,14 @@ from anchorcalc.reader.sought import sought
 
 _DENIES = frozenset(("not", "isnt", "wasnt", "arent", "forget", "ignore", "disregard", "scratch"))
 _DENIES_TOO = frozenset((("never", "mind"), ("dont", "mean"), ("not", "mean"), ("didnt", "mean"), ("instead", "of"), ("no", "longer")))
+_NEEDS = _DENIES | {"mind", "mean", "instead", "longer", "no"}  # without one of these nothing is denied
 _SAID = frozenset("a the at that i said about as of my what told you mentioned gave by earlier".split())
 
 
-def denied(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
+def denied(tokens: list[Token], dropped: list[Mention], *, held: frozenset[str]) -> list[Token]:
     """Leave out quantities that are said not to be: `not 7:1 tonight`, `never mind 8:1`; what is to be forgotten with what it is said to be."""
+    if held.isdisjoint(_NEEDS):
+        return tokens
     out: set[int] = set()
     for at, token in enumerate(tokens):
         begin = _denial(tokens, at) if token.mention is not None else -1
@@ -78,12 +81,14 @@ _SAID_BEFORE = re.compile(  # `I said 5:1 before, let's do 7:1`
 _IS_LATER = sought(_SAID_BEFORE, "before earlier first just")
 _IS_WRONG = sought(_WRONG, "wrong date outdated misprint mistake error right incorrect typo obsolete longer")
 _IS_REALLY = sought(_ONCE_SAID, "actually actualy really fact turns turned truth")
+_WRONGLY = _IS_LATER.needs | _IS_WRONG.needs | _IS_REALLY.needs
 
 
-def said_wrongly(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
+def said_wrongly(tokens: list[Token], dropped: list[Mention], *, held: frozenset[str]) -> list[Token]:
     """Leave out a figure that the text calls wrong, or that it says was only thought."""
-    words = [token.word for token in tokens]
-    line, held = f" {' '.join(words)} ", frozenset(words)
+    if held.isdisjoint(_WRONGLY):
+        return tokens
+    line = f" {' '.join([token.word for token in tokens])} "
     out = {line.count(" ", 0, one.start()) for one in _IS_WRONG.within(line, held)}
     out |= {line.count(" ", 0, one.start("old") - 1) for sought_for in (_IS_REALLY, _IS_LATER) for one in sought_for.within(line, held)}
     return without_figures(tokens, out, dropped) if out else tokens
@@ -97,11 +102,12 @@ _LEFT = re.compile(
 _IS_LEFT = sought(_LEFT, "ate lost cut chopped gave sold took snagged burnt chafed sawed sawn")
 
 
-def what_is_left(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
+def what_is_left(tokens: list[Token], dropped: list[Mention], *, held: frozenset[str]) -> list[Token]:
     """Return a text with what is left in the place of what was: `40 m of rope, of which a propeller ate 10 m, leaving 30 m`."""
-    words = [token.word for token in tokens]
-    line = f" {' '.join(words)} "
-    found = _IS_LEFT.search(line, frozenset(words))
+    if not _IS_LEFT.perhaps(held):
+        return tokens
+    line = f" {' '.join([token.word for token in tokens])} "
+    found = _IS_LEFT.regex.search(line)
     if found is None:
         return tokens
     old, new = (line.count(" ", 0, found.start(name)) - 1 for name in ("old", "new"))

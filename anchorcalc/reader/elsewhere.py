@@ -137,6 +137,8 @@ _IN_ALL = (
     sought(_ONLY_WITH, "only"),
     sought(_BRACKETED, "("),
 )
+_IN_ALL_WORDS = frozenset[str]().union(*(one.needs for one in _IN_ALL))
+_BY_WORD = {word: [at for at, one in enumerate(_IN_ALL) if word in one.needs] for word in _IN_ALL_WORDS}
 _IN_A_PART = (
     sought(
         _NO_MATTER,
@@ -151,13 +153,13 @@ _WAS_THEN = frozenset(("was", "were"))
 _ASKS = frozenset("how what which where when will can does do would should is are ?".split())
 
 
-def elsewhere(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
+def elsewhere(tokens: list[Token], dropped: list[Mention], *, held: frozenset[str]) -> list[Token]:
     """Leave out the figures that are told of what is not: other places, plans given up, gear that is gone, what nobody minds."""
     words = [token.word for token in tokens]
-    line, held = f" {' '.join(words)} ", frozenset(words)
+    line = f" {' '.join(words)} "
     out: set[int] = set()
-    for one in _IN_ALL:
-        for found in one.within(line, held):
+    for one in [_IN_ALL[at] for at in sorted({at for word in held & _IN_ALL_WORDS for at in _BY_WORD[word]})]:
+        for found in one.regex.finditer(line):
             name = next((name for name in one.regex.groupindex if found[name] is not None), 0)
             places = _places(line, *found.span(name))
             told = not _SPARES.isdisjoint(words[max(0, places.start - 2) : places.stop])  # that there is none any more is told of a spare anchor

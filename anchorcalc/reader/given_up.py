@@ -28,12 +28,15 @@ _SUPPOSED = re.compile(  # `if the depth were 12 m I would need 70 m; but it is 
 _IF = sought(_SUPPOSED, "if")
 _PLAN = sought(_GIVEN_UP, "given gave giving dropped scrapped binned abandoned shelved ditched ruled decided thought changed change off no")
 _SAID = sought(_SCRAPPED, "scrap bin cancel ignore forget disregard strike")
+_NEEDS = _IF.needs | _PLAN.needs | _SAID.needs
 
 
-def given_up(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
+def given_up(tokens: list[Token], dropped: list[Mention], *, held: frozenset[str]) -> list[Token]:
     """Leave out the figures of a plan that the same sentence, or the one right behind it, gives up; and what is scrapped in so many words."""
+    if held.isdisjoint(_NEEDS):
+        return tokens
     words = [token.word for token in tokens]
-    line, held = f" {' '.join(words)} ", frozenset(words)
+    line = f" {' '.join(words)} "
     out: set[int] = set()
     for found in _PLAN.within(line, held):
         end = line.count(" ", 0, found.start())

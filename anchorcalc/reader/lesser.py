@@ -151,7 +151,7 @@ _UNKNOWN = re.compile(
     r"| (?:stamped off|worn off|rubbed off|painted over|illegible|unreadable|torn out|(?:anyone|anybody|anyones|anybodys) guess|a mystery|unknown"
     r"|still to be (?:measured|seen|found))(?= )"
 )
-_UNKNOWN_BY = sought(
+UNKNOWN_BY = sought(
     _UNKNOWN,
     "dont not cant cannot couldnt never havent didnt must have need ought shall nobody no noone none yet forgot forget forgotten lost wouldnt "
     "stamped worn rubbed painted illegible unreadable torn guess mystery unknown still",
@@ -163,7 +163,7 @@ def unknown(tokens: list[Token], dropped: list[Mention], *, text: str, others: b
     words = [token.word for token in tokens]
     line = f" {' '.join(words)} "
     near: set[int] = set()
-    for found in _UNKNOWN_BY.within(line, frozenset(words)):
+    for found in UNKNOWN_BY.within(line, frozenset(words)):
         near.update(_sentences_around(words, line.count(" ", 0, found.start() + 1) - 1))
     if not near:
         return tokens
@@ -192,4 +192,4 @@ def _ours_then(tokens: tuple[Token, ...]) -> frozenset[int]:
     return frozenset(found)
 
 
-__all__ = ["lesser", "of_an_anchor", "unknown"]
+__all__ = ["UNKNOWN_BY", "lesser", "of_an_anchor", "unknown"]

@@ -7,7 +7,7 @@ found stays in the text as something else (`other`), so that it is neither taken
 import re
 from typing import NamedTuple
 
-from anchorcalc.reader.sentence import Token
+from anchorcalc.reader.sentence import Sentence, Token
 from anchorcalc.units.kinds import Amount
 from anchorcalc.units.numbers import plain
 
@@ -229,12 +229,14 @@ ROWS: tuple[Row, ...] = (
     ),
 )
 _REACH = 64
-_BY_WORD = {word: tuple(row for row in ROWS if word in row.words) for word in frozenset[str]().union(*(row.words for row in ROWS))}
+_WORDS = frozenset[str]().union(*(row.words for row in ROWS))
+_BY_WORD = {word: [at for at, row in enumerate(ROWS) if word in row.words] for word in _WORDS}
 
 
-def idle(tokens: list[Token], *, text: str) -> list[Token]:
-    """Return the tokens with figures that are nothing here made something else."""
-    rows = {row for token in tokens for row in _BY_WORD.get(token.word, ())}
+def idle(sentence: Sentence) -> list[Token]:
+    """Return the tokens of a text with figures that are nothing here made something else."""
+    tokens, text = list(sentence.tokens), sentence.text
+    rows = [ROWS[at] for at in {at for word in sentence.words & _WORDS for at in _BY_WORD[word]}]
     if not rows:
         return tokens
     low = plain(text).lower() if text.isascii() else plain(text).casefold()

@@ -96,12 +96,11 @@ def _sentence_before(words: list[str], at: int) -> int:
 _SHORT = re.compile(rf" (?:i|we)(?: (?:will|would|shall|still|always))* (?:{_GO_BY}){_SMALL} (?P<number><number>) (?=[.,;?!)])")
 
 
-def ratios_in_short(tokens: list[Token]) -> list[Token]:
+def ratios_in_short(tokens: list[Token], *, held: frozenset[str]) -> list[Token]:
     """Return a text with a number made a ratio where the skipper sets it against another's ratio: `he says six to one, but I stay at seven`."""
-    words = [token.word for token in tokens]
-    if "<ratio>" not in words or "<number>" not in words:
+    if not held >= _BOTH:
         return tokens
-    line = f" {' '.join(words)} "
+    line = f" {' '.join([token.word for token in tokens])} "
     tokens = list(tokens)
     for one in _SHORT.finditer(line):
         at = line.count(" ", 0, one.start("number")) - 1
@@ -112,11 +111,14 @@ def ratios_in_short(tokens: list[Token]) -> list[Token]:
 
 
 _MOST_SCOPE = 12.0
+_BOTH = frozenset(("<ratio>", "<number>"))
 
 
-def slopes_alike(tokens: list[Token]) -> list[Token]:
+def slopes_alike(tokens: list[Token], *, held: frozenset[str]) -> list[Token]:
     """Return a text with `1:16` made a ratio where another one to so many stands beside it: it would be a time of day."""
-    if not any(token.word == "<ratio>" and token.mention is not None and token.mention.text.startswith("1:") for token in tokens):
+    if "<clock>" not in held or not any(
+        token.word == "<ratio>" and token.mention is not None and token.mention.text.startswith("1:") for token in tokens
+    ):
         return tokens
     return [
         token._replace(word="<ratio>", mention=_ratio(token.mention, 1.0 / int(token.mention.text[2:])))

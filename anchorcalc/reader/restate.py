@@ -7,7 +7,7 @@ from anchorcalc.reader.corrections import corrected
 from anchorcalc.reader.denials import denied, said_wrongly, what_is_left
 from anchorcalc.reader.elsewhere import elsewhere
 from anchorcalc.reader.given_up import as_it_was, given_up, gone
-from anchorcalc.reader.lesser import unknown
+from anchorcalc.reader.lesser import UNKNOWN_BY, unknown
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.neighbour import speaks_of_us
 from anchorcalc.reader.no_figures import idle
@@ -26,31 +26,38 @@ def restated(sentence: Sentence, *, goes_on: bool = False) -> tuple[Sentence, li
     Where it goes on from an earlier exchange, a difference (`10 m more`) is a change of what was said there.
     """
     dropped: list[Mention] = []
-    tokens = joined(jotted(summed(idle(list(sentence.tokens), text=sentence.text), dropped, goes_on=goes_on)))
-    tokens = said_wrongly(what_is_left(slopes_alike(ratios_in_short(tokens)), dropped), dropped)
-    tokens = denied(corrected(tokens, dropped), dropped)
+    tokens = joined(jotted(summed(idle(sentence), dropped, goes_on=goes_on)))
+    held = frozenset([token.word for token in tokens])
+    tokens = slopes_alike(ratios_in_short(tokens, held=held), held=held)
+    tokens = said_wrongly(what_is_left(tokens, dropped, held=held), dropped, held=held)
+    tokens = denied(corrected(tokens, dropped, held=held), dropped, held=held)
     return Sentence(sentence.text, tuple(tokens)), dropped
 
 
 def our_own(sentence: Sentence, *, others: bool) -> tuple[Sentence, list[Mention]]:
     """Return a text without what it tells of other days, and of other boats unless those count; and the quantities so dropped."""
     dropped: list[Mention] = []
-    tokens = gone(given_up(_not_minded(list(sentence.tokens), dropped), dropped), dropped)
-    tokens = unknown(elsewhere(tokens, dropped), dropped, text=sentence.text, others=others)
-    tokens = as_it_was(believed(tokens, dropped), dropped)
-    taken: list[Mention] = []
-    kept = _own(tokens, taken, others=others)
-    if any(token.mention is not None for token in kept) or speaks_of_us(tuple(tokens)):  # else it is all about another, whom the question is for
-        dropped.extend(taken)
-        tokens = kept
-    return (Sentence(sentence.text, tuple(tokens)) if tuple(tokens) != sentence.tokens else sentence), dropped
+    held = sentence.words  # what these leave out is told by words; none adds any
+    whole = list(sentence.tokens)
+    tokens = _not_minded(whole, dropped) if "never" in held else whole
+    tokens = given_up(tokens, dropped, held=held)
+    tokens = gone(tokens, dropped) if "now" in held else tokens
+    tokens = elsewhere(tokens, dropped, held=held)
+    tokens = unknown(tokens, dropped, text=sentence.text, others=others) if UNKNOWN_BY.perhaps(held) else tokens
+    tokens = believed(tokens, dropped, held=held)
+    tokens = as_it_was(tokens, dropped) if "now" in held else tokens
+    if "<date>" in held or not held.isdisjoint(_openers()):
+        taken: list[Mention] = []
+        kept = _own(tokens, taken, others=others)
+        if any(token.mention is not None for token in kept) or speaks_of_us(tuple(tokens)):  # else it is all about another, whom the question is for
+            dropped.extend(taken)
+            tokens = kept
+    return (sentence if tokens is whole else Sentence(sentence.text, tuple(tokens))), dropped
 
 
 def _not_minded(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
     """Leave out the figures of a sentence that ends `never mind that`, or is followed by it."""
     words = [token.word for token in tokens]
-    if "never" not in words:
-        return tokens
     out: set[int] = set()
     for at in range(1, len(words) - 1):
         if words[at : at + 2] != ["never", "mind"] or (at + 2 < len(words) and words[at + 2] not in ("that", "it", "this", ".", ",", ";")):

@@ -3,14 +3,12 @@
 from anchorcalc.reader.fits import with_unit
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.sentence import Token
-from anchorcalc.reader.spoken_parts import number_at, of_those, token_of, word_at
+from anchorcalc.reader.spoken_parts import KEPT, number_at, of_those, token_of, word_at
 from anchorcalc.reader.spoken_times import half_told, o_clock, tide_time
 from anchorcalc.reader.spoken_winds import force_of_wind
 from anchorcalc.units.kinds import UNIT, Amount
 
 _PRODUCT = frozenset(("x", "×", "by"))
-
-
 _BEGINS = frozenset(("half", "quarter", "shackle"))  # words that may begin what is joined, as quantities do
 _TIDAL = frozenset(("low", "high", "lw", "hw", "tide", "tides", "flood", "ebb", "tops", "table", "tables"))
 
@@ -18,14 +16,14 @@ _TIDAL = frozenset(("low", "high", "lw", "hw", "tide", "tides", "flood", "ebb", 
 def joined(tokens: list[Token]) -> list[Token]:
     """Return the tokens with what belongs together made one mention."""
     words = {token.word for token in tokens}
-    tokens = of_those(tokens) if "of" in words else tokens.copy()
+    tokens = of_those(tokens) if "of" in words and not words.isdisjoint(KEPT) else tokens.copy()
     if len(words & _TIDAL) >= 2:
         tokens = [tide_time(tokens, at) for at in range(len(tokens))]
     found: list[Token] = []
     at = 0
     while at < len(tokens):
         token = tokens[at]
-        if token.mention is None and token.word not in _BEGINS:
+        if token.word not in _BEGINS if token.mention is None else _alone(token.mention, word_at(tokens, at + 1)):
             found.append(token)
             at += 1
             continue
@@ -44,6 +42,17 @@ def joined(tokens: list[Token]) -> list[Token]:
             found.append(made[0])
             at = made[1]
     return found if words.isdisjoint(_PRODUCT) else _products(found)
+
+
+_GO_ON = frozenset(("or", "of", "down", "in", "every", "for", "to", "each", "and", "<number>"))  # words behind a length with which it may be one
+_JOINED = frozenset(("number", "time", "clock", "other"))
+
+
+def _alone(mention: Mention, behind: str) -> bool:
+    """Say whether a quantity is joined with nothing, by its kind and the word behind it."""
+    if mention.kind != "length":
+        return mention.kind not in _JOINED
+    return behind not in _GO_ON and isinstance(mention.amount, Amount) and mention.amount.unit != "cable"
 
 
 def _made(tokens: list[Token], at: int) -> tuple[Token, int] | None:

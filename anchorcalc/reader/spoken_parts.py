@@ -26,10 +26,8 @@ def token_of(tokens: list[Token], start: int, end: int, kind: str, amount: Amoun
     return Token(f"<{kind}>", first.start, last.end, Mention(kind, amount, first.start, last.end, " ".join(texts), flags))
 
 
-_THOSE, _KEPT = (
-    frozenset(("those", "them", "these", "that", "it")),
-    frozenset("kept keep keeping held hold stay stays left never back spare inboard reserve".split()),
-)
+_THOSE = frozenset(("those", "them", "these", "that", "it"))
+KEPT = frozenset("kept keep keeping held hold stay stays left never back spare inboard reserve".split())
 
 
 def of_those(tokens: list[Token]) -> list[Token]:
@@ -51,4 +49,4 @@ def of_those(tokens: list[Token]) -> list[Token]:
 def _is_part(tokens: list[Token], at: int) -> bool:
     if word_at(tokens, at + 1) != "of" or word_at(tokens, at + 2) not in _THOSE:
         return False
-    return any(one.word in _KEPT for one in [*tokens[max(0, at - 4) : at], *tokens[at + 3 : at + 7]])
+    return any(one.word in KEPT for one in [*tokens[max(0, at - 4) : at], *tokens[at + 3 : at + 7]])

@@ -135,7 +135,7 @@ def _around(value: float, by: float) -> tuple[float, float] | None:
 
 _SUMS = (
     _Sum(("all", "everything"), _ALL_BUT, _what_is_left, of_all=True),
-    _Sum(("the", "our", "my", "her", "all", "those", "these"), _SHARE, _share_of, of_share=True),
+    _Sum(("<number>",), _SHARE, _share_of, of_share=True),
     _Sum(("minus", "give", "±", "+"), _AROUND, _around),
     _Sum(("another", "further", "extra"), _MORE, _together, out=True),
     _Sum(

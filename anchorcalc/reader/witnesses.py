@@ -102,9 +102,9 @@ def _name(tokens: tuple[Token, ...] | list[Token], at: int) -> str:
 _TRUST = frozenset("trust believe prefer".split())
 
 
-def believed(tokens: list[Token], dropped: list[Mention]) -> list[Token]:
+def believed(tokens: list[Token], dropped: list[Mention], *, held: frozenset[str]) -> list[Token]:
     """Leave out what the others tell where the skipper says whom he goes by: `the book says 7:1, the mate 4:1, and we go by the mate`."""
-    witnesses = told(tokens)
+    witnesses = told(tokens) if len(held & _WITNESSES) > 1 else []
     pairs = [(one, other) for one, other in itertools.combinations(witnesses, 2) if one.value.kind == other.value.kind and one.who != other.who]
     if not pairs:
         return tokens
@@ -148,10 +148,10 @@ _GO_BY = (
 def disputed(reading: Reading) -> None:
     """Two figures for one thing, each told by another witness or instrument, and none chosen: which one holds is asked."""
     tokens = reading.sentence.tokens
-    for at, (first, joint, second) in enumerate(zip(tokens, tokens[1:], tokens[2:], strict=False)):
+    for at, (first, joint, second) in enumerate(zip(tokens, tokens[1:], tokens[2:], strict=False) if "or" in reading.sentence.words else ()):
         if joint.word == "or" and first.mention is not None and second.mention is not None and first.word == second.word:
             _doubted(reading, first.mention, Told("", at + 2, second.mention))  # `35 m or 50 m of chain`
-    heard = told(tokens)
+    heard = told(tokens) if len(reading.sentence.words & _WITNESSES) > 1 else []
     if len({one.who for one in heard}) < 2:
         return
     if "depth" in reading.question.inputs and "reads_from" not in reading.question.inputs:
