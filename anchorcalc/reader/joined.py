@@ -8,11 +8,12 @@ from anchorcalc.reader.unit_words import FOOT_UNIT, INCH, unit_at
 from anchorcalc.units.kinds import UNIT, Unit
 from anchorcalc.units.number_words import and_a_part
 
-_RATIO_GOES_ON = frozenset("ti:")
+_RATIO_GOES_ON = frozenset("tif:")
 _JOINT_GOES_ON = frozenset("tuoa-–.…0123456789/")
 _RATIO = re.compile(
     r"\s?:\s?(\d{1,4}(?:\.\d{1,4})?)(?!\d|:\d)"
     r"|(?: |-)(?:to|in)(?: |-)(?:1|one)(?![\w]|[.,]\d| ?(?:m|ft|feet|foot|met(?:re|er)s?|fathoms?)\b)"
+    r"|(?: |-)for(?: |-)one(?= ?(?:[.,;:?!)\n]|\Z))"
     r"|(?: |-)(?:to|in)(?: |-)(?=\d|[a-z])(?P<slope>)"
 )
 
@@ -29,7 +30,7 @@ def ratio_at(*, low: str, at: int, first: Read) -> Read | None:
         under = float(found[1])
         return Read(first.value / under, found.end()) if under and 1.0 in (first.value, under) else None
     if found["slope"] is None:
-        return Read(first.value, found.end()) if first.value > 1.0 and "to" in found[0] else None
+        return Read(first.value, found.end()) if first.value > 1.0 and "in" not in found[0] else None
     return _slope(low=low, joint=found[0], at=found.start(), first=first)
 
 

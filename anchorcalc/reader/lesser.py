@@ -30,7 +30,7 @@ _SELLERS = (
 _GEAR = r"(?:one|anchor|plough|claw|scoop|fisherman|grapnel|fluke|boat|hook|rode|chain|warp|line|rope|coil|set|kedge|cable|bower)"
 _ADVICE = (
     r"(?:(?:told (?:me|us)|advised|advises|recommended|recommends|taught (?:me|us)) (?:to|never|not|always)"
-    r"|would have (?:said|used|let))"
+    r"|would have (?:said|used|let)|swears by|swear by|swore by)"
 )
 _NOT_OURS = rf"(?:kedge|dinghy|tender|(?:spare|other|second|third|mooring|another) {_GEAR})"
 _LULL = r"(?:a lull|a surge|just now was|ahead (?:she|it|shed|itd)|flat out|full ahead|s figure)"
@@ -66,7 +66,7 @@ _MARKS = (
         "afternoon last monday tuesday wednesday thursday friday saturday sunday spring winter autumn old previous former then days normally "
         "usually rule mostly generally ordinarily usual average sells stocks offers quotes wants lists keeps model kedge spare other second third "
         "mooring another over across round around beyond side farther further coast sea outer offing lull surge just ahead flat figure told "
-        "advised advises recommended recommends taught have dinghy tender",
+        "advised advises recommended recommends taught have dinghy tender swears swear swore",
     ),
     sought(_WAS, "was were had dragged drew lay blew used held bought gave lost cut carried stowed sailed cleared fell rose came"),
     ELSEWHERE,

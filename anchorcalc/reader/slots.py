@@ -95,7 +95,7 @@ def spoken(tokens: tuple[Token, ...]) -> list[Spoken]:
         here = phrases.get(word)
         if here is None:
             continue
-        asked_for = place > 0 and words[place - 1] in _ASKED_FOR  # `6 m here: how much chain` does not call the 6 m chain
+        asked_for = place > 0 and words[place - 1] in _ASKED_FOR  # `6 m here: how much chain`, `12 mm, no chain`
         longest_first: list[Spoken] = []
         for end in range(place + 1, len(words) + 1):
             if here.whole:
@@ -108,7 +108,7 @@ def spoken(tokens: tuple[Token, ...]) -> list[Spoken]:
     return found
 
 
-_ASKED_FOR = frozenset(("much", "what", "which"))
+_ASKED_FOR = frozenset(("much", "what", "which", "no", "without"))
 
 
 def _word_costs(*, backward: bool) -> dict[str, float]:

@@ -34,6 +34,12 @@ _TWICE = re.compile(  # `6 m (20 ft) deep`, `8 m/26 ft`, `15 kg, or 33 lb`
     r" (?P<one><(?P<kind>length|mass|speed|force)>) (?:\( (?:or |about |that is |i . e . )?(?P<two><(?P=kind)>)(?P<end> \))"
     r"|(?:, )?(?:/|or|that is|which is|=) (?P<three><(?P=kind)>))(?= )"
 )
+_RESULT = re.compile(  # `I let 30 m go, then hauled ten back in, so twenty metres is what's down`
+    rf" (?P<one>{_FIGURE}) (?P<between>[^<?!]{{1,60}}) (?P<two>{_FIGURE}) (?P<then>[^<?!.]{{0,40}}?(?:so|leaving|leaves|makes|making|makes it|total|all))"
+    rf"(?: [a-z]+){{0,4}} (?P<three>{_FIGURE})(?= )"
+)
+_GEAR = frozenset("ashore hauled lost cut took aboard veered out let gone rode chain warp rope line cable back gave shortened recovered carry".split())
+_WATER = frozenset("water tide depth deep ebb flood falls fall drops drop rise rises low high hw lw keel draught".split())
 _SAME = 0.035  # two units for one thing are rounded
 _STEPS = frozenset("more less deeper shallower longer shorter higher lower heavier lighter wider narrower bigger greater".split())
 _ALL, _BUT = frozenset(("all", "everything")), frozenset(("but", "except", "bar", "save"))
@@ -45,6 +51,7 @@ def summed(tokens: list[Token], dropped: list[Mention], *, goes_on: bool) -> lis
     words = {token.word for token in tokens}
     if not words.isdisjoint(("(", "/", "or", "=", "that", "which")):
         tokens = _said_once(tokens, dropped)
+    tokens = _told_result(tokens) if not words.isdisjoint(_TELLS) else tokens
     for one in _SUMS:
         if not words.isdisjoint(one.words):
             tokens = _made(tokens, one)
@@ -68,6 +75,34 @@ def _alike(one: Token, other: Token) -> bool:
     if not isinstance(first, Amount) or not isinstance(second, Amount) or first.unit == second.unit or first.low <= 0.0:
         return False
     return abs(second.low / first.low - 1.0) <= _SAME and abs(second.high / first.high - 1.0) <= _SAME
+
+
+_PARTS = frozenset((",", "but", "and", "then", ";", "–"))
+_TELLS = frozenset(("so", "leaving", "leaves", "makes", "making", "total", "all"))
+
+
+def _told_result(tokens: list[Token]) -> list[Token]:
+    """Return the tokens with a sum of rode whose result the text tells: the result stands where the first of its figures was."""
+    found = _RESULT.search(_line(tokens))
+    if found is None:
+        return tokens
+    places = [_place(found, name) for name in ("one", "two", "three")]
+    between = {token.word for token in tokens[places[0] + 1 : places[2]]}
+    amounts = [token.mention.amount if (token := tokens[at]).mention is not None else None for at in places]
+    if between.isdisjoint(_GEAR) or not between.isdisjoint(_WATER) or not all(isinstance(one, Amount) for one in amounts):
+        return tokens
+    first, second, result = (one for one in amounts if isinstance(one, Amount))
+    if not first.unit or not any(abs(result.value - made) < 1e-9 for made in (first.value - second.value, first.value + second.value)):
+        return tokens
+    if not {second.unit, result.unit} <= {first.unit, ""}:
+        return tokens
+    amount = with_unit(Amount("number", 0.0, 0.0, "", result.value, result.value), unit=first.unit)
+    made = token_of(tokens, places[2], places[2] + 1, "length", amount, frozenset())
+    before, behind = tokens[: places[0]], tokens[places[2] + 1 :]
+    if not _GEAR.isdisjoint(token.word for token in behind[:4]):
+        return [*before, *(token for token in tokens[places[0] + 1 : places[2]] if token.mention is None), made, *behind]
+    said = next(at for at in range(places[0] + 1, places[2]) if tokens[at].word in _PARTS or tokens[at].mention is not None)
+    return [*before, made, *tokens[places[0] + 1 : said], *behind]
 
 
 class _Sum(NamedTuple):

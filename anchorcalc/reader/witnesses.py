@@ -27,7 +27,7 @@ _SAYS = frozenset(
     "says say said make reads read shows show gives gave has makes reckons thinks finds found got insists claims swears measured told tells "
     "puts calls give put lists bills".split()
 )
-_SMALL = frozenset("it is at there that about around only a the depth as us here down to her him me them rises falls drops they theyre are".split())
+_SMALL = frozenset("it is was were at there that about around only a the depth as us here down to her him me them rises falls drops they theyre are".split())
 _NOUNS = frozenset("chain rode depth beam length draught line rope anchor wind bottom".split())  # `the seller has the chain as 8 mm`
 
 
@@ -57,7 +57,7 @@ def told(tokens: tuple[Token, ...] | list[Token]) -> list[Told]:
         says = tokens[place].word in _SAYS and place > 0
         if says or found:  # `the lead says 5 m, the sounder 7 m`
             who = _name(tokens, place - 1 if says else place)
-            if who in _WITNESSES:
+            if who in _WITNESSES or (says and tokens[place - 1].named):
                 found.append(Told(who, at, token.mention))
     return found
 
@@ -228,4 +228,4 @@ def _of_the_water(tokens: tuple[Token, ...], at: int) -> bool:
     while end < len(tokens) and tokens[end].word not in STOPS and tokens[end].word not in (",", "and", "but", "while", "<length>", "so"):
         end += 1
     words = {token.word for token in tokens[at + 1 : end]} | {token.word for token in tokens[max(0, at - 5) : at]}
-    return not _NO_WATER & words
+    return not (_NO_WATER - {"off"} if "lead" in words else _NO_WATER) & words  # `12 m off the lead`
