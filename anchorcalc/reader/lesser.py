@@ -75,6 +75,8 @@ _BUT_THAT = re.compile(  # `a draught of 2.3 m, but that is for the deep keel`
     r" (?P<what><[a-z]+>)(?: [a-z]+){0,3}(?: [,;–-])? (?:but|though|although) (?:that|this|it|those)(?: is| was| are| were)?"
     r" (?:only )?(?:for|on|from|of|with|at|when|before|without|in) "
 )
+_SO_FAR = re.compile(r" (?:made|risen|rose|flooded|fallen|fell|dropped|ebbed|up|down)(?: [a-z]+)? (?P<what><length>) (?:since|already|so far)(?= )")
+_BY_SO_FAR = sought(_SO_FAR, "since already far")
 _BY_THAT = sought(_BUT_THAT, "but though although")
 _BY_ONLY = sought(_ONLY_PART, "only")
 _BY_NOW = sought(_JUST_NOW, "now moment present far lull day")
@@ -95,7 +97,7 @@ def lesser(tokens: tuple[Token, ...], text: str) -> frozenset[int]:
         if not _TODAY.search(said) and not _TAKEN_SO.search(f" {' '.join(words[begin : end + 8])} "):
             found.update(token.start for token in tokens[begin:end] if token.mention is not None)
     line = f" {' '.join(words)} "
-    for rule in (_BY_ONLY, _BY_THAT):
+    for rule in (_BY_ONLY, _BY_THAT, _BY_SO_FAR):
         found.update(tokens[line.count(" ", 0, one.start("what")) - 1].start for one in rule.within(line, held))
     return frozenset(found | _for_the_moment(tokens, words, parts)) | others_opinions(tokens)
 

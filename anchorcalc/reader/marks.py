@@ -1,5 +1,6 @@
 """Marks on the rode: a list of them, and where they count from."""
 
+import itertools
 import re
 
 from anchorcalc.reader.fits import with_unit
@@ -66,7 +67,7 @@ def _list(reading: Reading) -> None:
         for token in reading.sentence.tokens
         if token.mention is not None and token.mention.group >= 0 and token.mention.kind == "length"
     ]
-    members = [*_then_at(reading, listed), *listed] if len(listed) >= 2 else _repeated(reading) or _slashed(reading)
+    members = [*_then_at(reading, listed), *listed] if len(listed) >= 2 else _repeated(reading) or _slashed(reading) or _each_at(reading)
     if len(members) >= 2:
         amounts = [one.amount for one in members if isinstance(one.amount, Amount)]
         starts = {one.start for one in members}
@@ -92,6 +93,21 @@ def _then_at(reading: Reading, listed: list[Mention]) -> list[Mention]:
         return []
     before = next((token.mention for token in reversed(tokens[:first]) if token.mention is not None), None)
     return [before] if before is not None and before.kind == "length" else []
+
+
+def _each_at(reading: Reading) -> list[Mention]:
+    """`Leather at five fathoms, calico at ten, another leather at fifteen`: three or more that rise, each said to be at its place."""
+    tokens = reading.sentence.tokens
+    said = [token.mention for before, token in itertools.pairwise(tokens) if before.word == "at" and token.mention is not None]
+    placed = [one for one in said if one.kind in ("length", "number") and isinstance(one.amount, Amount)]
+    values = [one.amount.value for one in placed if isinstance(one.amount, Amount)]
+    units = {one.amount.unit for one in placed if isinstance(one.amount, Amount) and one.kind == "length"}
+    if len(placed) < 3 or len(units) != 1 or any(first >= then for first, then in itertools.pairwise(values)):
+        return []
+    unit = units.pop()
+    for one in placed:
+        reading.bare = {name: bare for name, bare in reading.bare.items() if bare.start != one.start}
+    return [one._replace(amount=with_unit(one.amount, unit=unit)) for one in placed if isinstance(one.amount, Amount)]
 
 
 def _slashed(reading: Reading) -> list[Mention]:

@@ -173,7 +173,7 @@ ROWS: tuple[Row, ...] = (
         low=1900.0,
         high=2099.0,
     ),
-    _row("hours", "number", before=r"\bhours (?:on|of) (?:the |her )?engine(?: is| are|:)? "),
+    _row("hours", "number", before=r"\b(?:hours (?:on|of) (?:the |her )?engine|engine hours)(?: is| are|:)? "),
     _row("on", "number", before=r"\b(?:say|said|heard|called|calling|announced|told us|told me|listen|listening) on ", low=6.0, high=88.0),
     _row("came coming come course in on", "number", before=r"\b(?:came|come|coming|ran|run|left|go|went) (?:in |out )?on ", low=80.0, high=360.0),
     _row("bound", "number", before=r"\bbound (?:on )?", high=360.0),
@@ -189,7 +189,7 @@ ROWS: tuple[Row, ...] = (
     _row(  # what stands above the deck
         "mast masthead masts air rig bridge",
         "length number",
-        before=r"\b(?:masts?|masthead|air draught|air draft|bridge(?: clearance)?(?= (?:is|of))|clearance (?:under|below) (?:the )?bridge)\b"
+        before=r"\b(?:masts?|masthead|air draught|air draft|bridge(?: clearance)?(?= (?:is|of))|clearance (?:under|below) (?:the )?bridge)\b(?:'s)?"
         r"(?: (?:is|height|of|stands|goes|reaches|rises|tops|up|out|to|at|about|being|height is))*[:=]? ?",
         behind=r"(?! (?:from|off|away|ahead|astern|to|upwind|downwind|behind|back|aft|abaft|of)\b)",
     ),

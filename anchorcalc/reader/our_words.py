@@ -7,8 +7,8 @@ from anchorcalc.reader.words import STOPS, sentence_end, sentence_start
 
 _ARTICLES = frozenset("the a an my our her his their your".split())
 OTHERS = frozenset(
-    "neighbour neighbours pal pals buddy buddys fellow chap bloke guy their theirs cousin cousins brother brothers sister friend friends mate mates uncle grandad dad father they he owner old "
-    "yesterday".split()
+    "neighbour neighbours pal pals buddy buddys fellow chap bloke guy their theirs cousin cousins brother brothers sister "
+    "friend friends mate mates uncle grandad dad father they he owner old yesterday".split()
 )
 _RETRACTS = frozenset(("no", "sorry", "isnt", "arent", "neither", "nor", "says", "said"))
 
@@ -44,7 +44,9 @@ def tells_of_others(words: list[str], at: int) -> bool:
         if (words[place] in _OTHER_BOATS or words[place : place + 2] == ["other", "boat"]) and not _only_speaks(words, place)
     ]
     us = [place for place in range(begin, end) if words[place] in _OURS and place + 1 not in named and words[place - 1 : place] != ["of"]]
-    return bool(named or _THEIR & set(words[max(begin, at - 2) : at])) and not us
+    clause = max((place for place in range(begin, at) if words[place] in (",", ";", "but", "while")), default=begin - 1)
+    in_clause = any(clause < place < at for place in named) and not any(clause < place < at for place in us)
+    return (bool(named or _THEIR & set(words[max(begin, at - 2) : at])) and not us) or in_clause
 
 
 def lies_beside_us(text: str) -> bool:

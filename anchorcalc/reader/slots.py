@@ -190,6 +190,8 @@ def _by_neighbours(best: dict[str, Role], *, tokens: tuple[Token, ...], at: int,
     words = [token.word for token in tokens[at + 1 : at + 4]]
     if before == "of" and is_size(mention) and tokens[at - 2].word == "<length>" and (not words or words[0] not in _ROPES):
         _keep(best, name="chain_size", alias="", weight=5.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
+    if mention.kind == "length" and tokens[at - 1].word == "keel" and at and words[:1] == ["deep"]:
+        _keep(best, name="draught", alias="", weight=_NAME, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
     if before == "is" and tokens[at - 2].word == "<number>":
         _keep(best, name="boat_length", alias="", weight=4.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
     if mention.kind != "length" or len(words) < 2 or words[0] not in _BETWEEN_TWO or (other := tokens[at + 2].mention) is None:

@@ -35,10 +35,12 @@ _TWICE = re.compile(  # `6 m (20 ft) deep`, `8 m/26 ft`, `15 kg, or 33 lb`
     r"|(?:, )?(?:/|or|that is|which is|=) (?P<three><(?P=kind)>))(?= )"
 )
 _RESULT = re.compile(  # `I let 30 m go, then hauled ten back in, so twenty metres is what's down`
-    rf" (?P<one>{_FIGURE}) (?P<between>[^<?!]{{1,60}}) (?P<two>{_FIGURE}) (?P<then>[^<?!.]{{0,40}}?(?:so|leaving|leaves|makes|making|makes it|total|all))"
+    rf" (?P<one>{_FIGURE}) [^<?!]{{1,60}} (?P<two>{_FIGURE}) [^<?!.]{{0,40}}?(?:so|leaving|leaves|makes|making|total|all)"
     rf"(?: [a-z]+){{0,4}} (?P<three>{_FIGURE})(?= )"
 )
-_GEAR = frozenset("ashore hauled lost cut took aboard veered out let gone rode chain warp rope line cable back gave shortened recovered carry".split())
+_GEAR = frozenset(
+    "ashore hauled lost cut took aboard veered out let gone rode chain warp rope line cable back gave shortened recovered carry".split()
+)
 _WATER = frozenset("water tide depth deep ebb flood falls fall drops drop rise rises low high hw lw keel draught".split())
 _SAME = 0.035  # two units for one thing are rounded
 _STEPS = frozenset("more less deeper shallower longer shorter higher lower heavier lighter wider narrower bigger greater".split())

@@ -27,7 +27,10 @@ _SAYS = frozenset(
     "says say said make reads read shows show gives gave has makes reckons thinks finds found got insists claims swears measured told tells "
     "puts calls give put lists bills".split()
 )
-_SMALL = frozenset("it is was were at there that about around only a the depth as us here down to her him me them rises falls drops they theyre are".split())
+_SPEAKS = frozenset("says say said read reads reckons thinks swears claims insists measured told".split())  # as no boat does
+_SMALL = frozenset(
+    "it is was were at there that about around only a the depth as us here down to her him me them rises falls drops they theyre are".split()
+)
 _NOUNS = frozenset("chain rode depth beam length draught line rope anchor wind bottom".split())  # `the seller has the chain as 8 mm`
 
 
@@ -57,7 +60,7 @@ def told(tokens: tuple[Token, ...] | list[Token]) -> list[Told]:
         says = tokens[place].word in _SAYS and place > 0
         if says or found:  # `the lead says 5 m, the sounder 7 m`
             who = _name(tokens, place - 1 if says else place)
-            if who in _WITNESSES or (says and tokens[place - 1].named):
+            if who in _WITNESSES or (tokens[place].word in _SPEAKS and tokens[place - 1].named):
                 found.append(Told(who, at, token.mention))
     return found
 
@@ -151,7 +154,8 @@ def disputed(reading: Reading) -> None:
     for at, (first, joint, second) in enumerate(zip(tokens, tokens[1:], tokens[2:], strict=False) if "or" in reading.sentence.words else ()):
         if joint.word == "or" and first.mention is not None and second.mention is not None and first.word == second.word:
             _doubted(reading, first.mention, Told("", at + 2, second.mention))  # `35 m or 50 m of chain`
-    heard = told(tokens) if len(reading.sentence.words & _WITNESSES) > 1 else []
+    some = len(reading.sentence.words & _WITNESSES) > 1 or any(token.named for token in tokens)
+    heard = told(tokens) if some else []
     if len({one.who for one in heard}) < 2:
         return
     if "depth" in reading.question.inputs and "reads_from" not in reading.question.inputs:
@@ -183,6 +187,9 @@ def _doubted(reading: Reading, one: Mention, later: Told) -> None:
     if term is None or term not in _MEASURES.get(later.who, (term,)):
         return
     if any(fit(term=TERMS[term], mention=mention) != "yes" for mention in (one, later.value)):
+        return
+    tokens = reading.sentence.tokens
+    if term == "depth" and not all(_of_the_water(tokens, at) for at, token in enumerate(tokens) if token.mention in (one, later.value)):
         return
     if first is not None and second is not None:
         reading.asked.pop(second, None)
@@ -219,7 +226,7 @@ def _of_depth(reading: Reading, witnesses: list[Told]) -> None:
         reading.put("depth", one.value.amount)
 
 
-_NO_WATER = frozenset("out rode chain rope warp aboard roller bow another more rise fall tide off away long".split())
+_NO_WATER = frozenset("top out rode chain rope warp aboard roller bow another more rise fall tide off away long".split())
 
 
 def _of_the_water(tokens: tuple[Token, ...], at: int) -> bool:

@@ -19,6 +19,7 @@ SAME = {
     "frae": "from",
     "wi": "with",
     "noo": "now",
+    "therell": "there",
     "@": "at",
     "|": ",",
     "•": ",",
