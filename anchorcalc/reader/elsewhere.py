@@ -83,6 +83,10 @@ _LEFT = re.compile(  # `we left the long warp ashore in the shed, all 120 m of i
     r" left (?:(?:the|our|my|a|that) )(?:(?!and |but )[a-z]+ ){1,4}(?:ashore|at home|behind|in the (?:shed|garage|loft|cellar|car|van))"
     rf"(?: in(?: [a-z]+){{1,2}})? ?,?(?: all)?(?P<what> {_K}) of (?:it|them) "
 )
+_MOVED = re.compile(  # `we were in 9 m but moved inshore to 4 m`
+    rf" (?:were|was|lay|lying|started|began|stopped|anchored)(?: [a-z]+)? (?:in|at|over)(?P<what> {_K})(?: of water| deep| first)?(?: (?:,|but|and|then|since|now))+"
+    rf" (?:(?:we|i|have|had|has) )*(?:moved|shifted|gone|went|came|crept|dropped back|fallen back)(?: [a-z]+){{0,3}} (?:to|into|in) (?={_K})"
+)
 _STAYS = re.compile(
     r" (?:spare|second|third|other|another|kedge)(?: [a-z]+){0,2}(?: ,)?(?P<what>(?: [a-z]+)* <mass>)(?: ,)?"
     r" (?:stays|remains|lives|sleeps|sits|is|lies) "
@@ -131,6 +135,7 @@ _IN_ALL = (
     sought(_RULED_OUT, "ruled decided turned passed skipped rejected gave steered kept"),
     sought(_LENT, "lent gave sold scrapped threw left"),
     sought(_LEFT, "left"),
+    sought(_MOVED, "moved shifted gone went came crept back"),
     sought(_STAYS, "spare second third other another kedge"),
     sought(_OTHER_THING, "tender jolly inflatable spare mooring second other"),
     sought(_OLD, "old previous former last"),

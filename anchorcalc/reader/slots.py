@@ -192,6 +192,8 @@ def _by_neighbours(best: dict[str, Role], *, tokens: tuple[Token, ...], at: int,
         _keep(best, name="chain_size", alias="", weight=5.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
     if mention.kind == "length" and tokens[at - 1].word == "keel" and at and words[:1] == ["deep"]:
         _keep(best, name="draught", alias="", weight=_NAME, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
+    if "tide" in {before, *(token.word for token in tokens[max(0, at - 5) : at - 1])} and words[:1] in (["up"], ["down"]):
+        _keep(best, name=_BY_TIDE[words[0]], alias="", weight=8.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
     if before == "is" and tokens[at - 2].word == "<number>":
         _keep(best, name="boat_length", alias="", weight=4.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
     if mention.kind != "length" or len(words) < 2 or words[0] not in _BETWEEN_TWO or (other := tokens[at + 2].mention) is None:
@@ -207,6 +209,7 @@ def _by_neighbours(best: dict[str, Role], *, tokens: tuple[Token, ...], at: int,
         _keep(best, name=_here(found, takes), alias="", weight=weight, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
 
 
+_BY_TIDE = {"up": "tide_rise", "down": "tide_fall"}  # `tide 1 m up, 2 m down`
 _BETWEEN_TWO = frozenset(("in", "over", "of", "at"))
 _ROPES = frozenset(("rope", "line", "nylon", "warp", "three", "polyester", "twist", "braid", "plait", "chain", "links"))
 

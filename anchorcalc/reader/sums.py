@@ -21,6 +21,9 @@ _SHARE = re.compile(
     r"(?= (?:(?:of it|rode|rope|cable|warp) )?(?:is |are |has |been |now |lies |already )*(?:out|veered|down|gone|left|over|in the water|run|let) )"
 )
 _ALL_BUT = re.compile(rf" (?:all|everything) (?:but|except|bar)(?: (?:the|last))* (?P<one>{_FIGURE}) of(?: {_THE})* (?P<two><length>)(?= )")
+_ONLY_OF = re.compile(  # `only 40 m of the 60 m is usable`
+    rf" (?P<one>{_FIGURE}) of(?: {_THE})+ (?P<two><length>)(?: of [a-z]+)? (?:is|are)(?: still| any)? (?:usable|fit|sound|good|left|aboard|any good)(?= )"
+)
 _AROUND = re.compile(rf" (?P<one>{_FIGURE}) (?:plus or minus|give or take|±|\+ / -) (?P<two>{_FIGURE})(?= )")
 _MORE = re.compile(
     rf" (?P<one>{_FIGURE}) {_OUT}(?: [,;])?(?: (?:and|then|plus|but|later|we|i|have|since|let out|veered|paid out|gave her))+"
@@ -173,6 +176,7 @@ def _around(value: float, by: float) -> tuple[float, float] | None:
 _SUMS = (
     _Sum(("all", "everything"), _ALL_BUT, _what_is_left, of_all=True),
     _Sum(("<number>",), _SHARE, _share_of, of_share=True),
+    _Sum(("usable", "fit", "sound", "good", "left", "aboard"), _ONLY_OF, lambda part, whole: (part, part) if part < whole else None),
     _Sum(("minus", "give", "±", "+"), _AROUND, _around),
     _Sum(("another", "further", "extra"), _MORE, _together, out=True),
     _Sum(
