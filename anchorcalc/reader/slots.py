@@ -6,7 +6,7 @@ from operator import attrgetter
 from typing import NamedTuple
 
 from anchorcalc.reader.between import ALL_TERMS
-from anchorcalc.reader.fits import fit, is_size
+from anchorcalc.reader.fits import Fit, fit, is_size
 from anchorcalc.reader.last import kept_for_last
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.patterns import table
@@ -14,7 +14,7 @@ from anchorcalc.reader.role import Role
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.together import agree, best_path
 from anchorcalc.reader.words import FILLERS, PARTING, STOPS
-from anchorcalc.units.kinds import RATIO
+from anchorcalc.units.kinds import RATIO, Amount
 
 REACH, STEPS = 6.0, 9
 ARTICLES = frozenset("the a an my our her his their your its this that these some".split())
@@ -32,7 +32,8 @@ class Spoken(NamedTuple):
     before: tuple[tuple[str, float], ...]
 
 
-Reached = tuple[str, float, float, tuple[int, int]]  # the term that a phrase makes of a quantity, how strongly, how far off it stands, and where
+# The term that a phrase makes of a quantity, how strongly, how far off the phrase stands, where, and whether the quantity can be that.
+Reached = tuple[str, float, float, tuple[int, int], Fit]
 
 
 class Phrases:
@@ -89,21 +90,17 @@ def spoken(tokens: tuple[Token, ...]) -> list[Spoken]:
     """Return every phrase of the cue table that a text holds; articles are passed over."""
     phrases = _phrases()
     index = [at for at, token in enumerate(tokens) if token.word not in ARTICLES]
-    words = [tokens[at].word for at in index]
+    words = [*[tokens[at].word for at in index], ""]  # no phrase goes on with the last
     found: list[Spoken] = []
     for place, word in enumerate(words):
-        here = phrases.get(word)
-        if here is None:
-            continue
-        asked_for = place > 0 and words[place - 1] in _ASKED_FOR  # `6 m here: how much chain`, `12 mm, no chain`
+        here, end = phrases.get(word), place
         longest_first: list[Spoken] = []
-        for end in range(place + 1, len(words) + 1):
+        while here is not None:
+            end += 1
             if here.whole:
+                asked_for = place > 0 and words[place - 1] in _ASKED_FOR  # `6 m here: how much chain` does not call the 6 m chain
                 longest_first.insert(0, Spoken(index[place], index[end - 1] + 1, here.behind, () if asked_for else here.before))
-            following = here.further.get(words[end]) if end < len(words) else None
-            if following is None:
-                break
-            here = following
+            here = here.further.get(words[end])
         found += longest_first
     return found
 
@@ -144,7 +141,9 @@ def _reached(tokens: tuple[Token, ...], at: int, *, starts: dict[int, list[Spoke
         for _ in range(STEPS):
             for one in beside.get(place if step < 0 else place + 1, ()):
                 cue = (one.start, one.end)
-                found += [(said, weight, cost, cue) for said, weight in (one.behind if step < 0 else one.before) if weight - cost > _LEAST]
+                for said, weight in one.behind if step < 0 else one.before:
+                    if weight - cost > _LEAST and ((how := fit(term=ALL_TERMS[said], mention=mine)) != "never" or said in _ELSEWHERE):
+                        found.append((said, weight, cost, cue, how))
             place += step
             if not 0 <= place < len(tokens):
                 break
@@ -163,14 +162,17 @@ def candidates(*, tokens: tuple[Token, ...], at: int, reached: list[Reached], ta
     assert mention is not None
     best: dict[str, Role] = {}
     if mention.kind == "length" and mention.text.lower().endswith("foot"):
-        _keep(best, name="boat_length", alias="", weight=5.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
+        _keep(best, _beside("boat_length", 5.0, mention, at), "", mention, at, takes)
     if "adjective" in mention.flags and mention.text.lower().rstrip("s").endswith("footer"):
-        _keep(best, name="boat_length", alias="", weight=8.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
-    for said, weight, cost, cue in reached:
+        _keep(best, _beside("boat_length", 8.0, mention, at), "", mention, at, takes)
+    for one in reached:
+        said, weight, cost, cue, _ = one
         name = _here(said, takes) if said in _ELSEWHERE else said
         if name not in best or weight - cost > best[name].score:
-            alias = said if name != said else ""
-            _keep(best, name=name, alias=alias, weight=weight, cost=cost, mention=mention, at=at, cue=cue, takes=takes)
+            if name == said:
+                _keep(best, one, "", mention, at, takes)
+            else:
+                _keep(best, (name, weight, cost, cue, fit(term=ALL_TERMS[name], mention=mention)), said, mention, at, takes)
     _by_neighbours(best, tokens=tokens, at=at, takes=takes)
     if not best:
         return []
@@ -186,16 +188,18 @@ def _by_neighbours(best: dict[str, Role], *, tokens: tuple[Token, ...], at: int,
     """What a quantity is by the quantities beside it: `30 m in 4 m`, `40 fathoms of 5/16`, `5 m at 15:00`."""
     mention = tokens[at].mention
     assert mention is not None
-    before = tokens[at - 1].word if at >= 2 else ""
+    before, behind = tokens[at - 1].word if at >= 2 else "", tokens[at + 1].word if at + 1 < len(tokens) else ""
+    if before not in _BEFORE and behind not in _BEHIND:
+        return
     words = [token.word for token in tokens[at + 1 : at + 4]]
     if before == "of" and is_size(mention) and tokens[at - 2].word == "<length>" and (not words or words[0] not in _ROPES):
-        _keep(best, name="chain_size", alias="", weight=5.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
+        _keep(best, _beside("chain_size", 5.0, mention, at), "", mention, at, takes)
     if mention.kind == "length" and tokens[at - 1].word == "keel" and at and words[:1] == ["deep"]:
-        _keep(best, name="draught", alias="", weight=_NAME, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
+        _keep(best, _beside("draught", _NAME, mention, at), "", mention, at, takes)
     if "tide" in {before, *(token.word for token in tokens[max(0, at - 5) : at - 1])} and words[:1] in (["up"], ["down"]):
-        _keep(best, name=_BY_TIDE[words[0]], alias="", weight=8.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
+        _keep(best, _beside(_BY_TIDE[words[0]], 8.0, mention, at), "", mention, at, takes)
     if before == "is" and tokens[at - 2].word == "<number>":
-        _keep(best, name="boat_length", alias="", weight=4.0, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
+        _keep(best, _beside("boat_length", 4.0, mention, at), "", mention, at, takes)
     if mention.kind != "length" or len(words) < 2 or words[0] not in _BETWEEN_TWO or (other := tokens[at + 2].mention) is None:
         return
     found, weight = "", 0.0
@@ -206,11 +210,12 @@ def _by_neighbours(best: dict[str, Role], *, tokens: tuple[Token, ...], at: int,
     elif words[0] == "at" and other.kind == "clock":
         found, weight = "depth", 5.5
     if found:
-        _keep(best, name=_here(found, takes), alias="", weight=weight, cost=0.0, mention=mention, at=at, cue=(at, at), takes=takes)
+        _keep(best, _beside(_here(found, takes), weight, mention, at), "", mention, at, takes)
 
 
 _BY_TIDE = {"up": "tide_rise", "down": "tide_fall"}  # `tide 1 m up, 2 m down`
 _BETWEEN_TWO = frozenset(("in", "over", "of", "at"))
+_BEFORE, _BEHIND = frozenset(("of", "is")), _BETWEEN_TWO | {"deep", *_BY_TIDE}  # without one of these beside it nothing is told so
 _ROPES = frozenset(("rope", "line", "nylon", "warp", "three", "polyester", "twist", "braid", "plait", "chain", "links"))
 
 
@@ -227,33 +232,32 @@ _ROPE = frozenset(("chain", "line"))
 _ELSEWHERE = _ROPE | {"pull_angle", "distance"}  # what means another term where a question does not take it
 
 
-def _keep(
-    best: dict[str, Role],
-    *,
-    name: str,
-    alias: str,
-    weight: float,
-    cost: float,
-    mention: Mention,
-    at: int,
-    cue: tuple[int, int],
-    takes: frozenset[str],
-) -> None:
-    most = weight - cost  # the score is this or less: what cannot win needs no further look
-    if most <= _LEAST or (name in best and most <= best[name].score):
+def _beside(name: str, weight: float, mention: Mention, at: int) -> Reached:
+    """Return what a quantity is by no phrase but what stands right beside it."""
+    return name, weight, 0.0, (at, at), fit(term=ALL_TERMS[name], mention=mention)
+
+
+def _keep(best: dict[str, Role], one: Reached, alias: str, mention: Mention, at: int, takes: frozenset[str]) -> None:
+    """Keep what a phrase makes of a quantity, where nothing speaks more strongly for the same term."""
+    name, weight, cost, cue, how = one
+    score = weight - cost - (0.0 if name in takes else _FOREIGN)
+    if how not in _RIGHT:
+        if how == "never" or name not in takes or cost > _TIGHT or weight < _PLAIN or any(own in takes for own in _OWN_KIND.get(mention.kind, ())):
+            return
+        score -= _WRONG
+    if score <= (_LEAST if name in takes else _LEAST_FOREIGN) or (name in best and score <= best[name].score):
         return
-    how = fit(term=ALL_TERMS[name], mention=mention)
-    if how == "never" or (
-        how == "no" and (name not in takes or cost > _TIGHT or weight < _PLAIN or any(name in takes for name in _OWN_KIND.get(mention.kind, ())))
-    ):
-        return
-    score = weight - cost - (_WRONG if how == "no" else 0.0) - (0.0 if name in takes else _FOREIGN)
-    if mention.kind == "number" and weight < _PLAIN and ALL_TERMS[name].kind is RATIO and not 2.0 <= mention.amount.value <= _MOST_SCOPE:  # type: ignore[union-attr]
-        return
-    if mention.kind == "ratio" and weight < _PLAIN and ALL_TERMS[name].kind is RATIO and mention.amount.value < 1.0:  # type: ignore[union-attr]
-        return
-    if score > (_LEAST if name in takes else _LEAST_FOREIGN) and (name not in best or score > best[name].score):
+    if weight >= _PLAIN or ALL_TERMS[name].kind is not RATIO or _a_ratio(mention):
         best[name] = Role(mention, at, name, score, how, cue, alias)
+
+
+_RIGHT = frozenset(("yes", "bare"))
+
+
+def _a_ratio(mention: Mention) -> bool:
+    """Say whether a number or a ratio can be a scope that is not plainly called one."""
+    assert isinstance(mention.amount, Amount)
+    return 2.0 <= mention.amount.value <= _MOST_SCOPE if mention.kind == "number" else mention.amount.value >= 1.0
 
 
 # A wrong dimension counts only right beside its word, and never where the question takes a term of the quantity's own kind.
