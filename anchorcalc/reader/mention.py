@@ -1,6 +1,8 @@
 """What the reader finds in a text before it knows what anything stands for: a mention of a quantity, a number, a time or a place."""
 
-from typing import NamedTuple
+from typing import Any, Self
+
+from msgspec import Struct, structs
 
 from anchorcalc.units.clock import Clock
 from anchorcalc.units.kinds import Amount
@@ -9,7 +11,15 @@ from anchorcalc.units.position import Position
 NO_FLAGS: frozenset[str] = frozenset()
 
 
-class Mention(NamedTuple):
+class Part(Struct, frozen=True, gc=False):
+    """A part of a text or what is made of it: quick to make and to look into, as there are many in every text."""
+
+    def _replace(self, **changes: Any) -> Self:
+        """Return the same with some changes."""
+        return structs.replace(self, **changes)
+
+
+class Mention(Part, frozen=True, gc=False):
     """One thing said in a text, at `start` to `end` (offsets in the text as it was given).
 
     kind
@@ -39,7 +49,7 @@ class Mention(NamedTuple):
     group: int = -1
 
 
-class Read(NamedTuple):
+class Read(Part, frozen=True, gc=False):
     """A number found at a place, or a number with its unit: the makings of a mention."""
 
     value: float

@@ -1,12 +1,10 @@
 """A quantity of a text and the term that it was taken for."""
 
-from typing import NamedTuple
-
 from anchorcalc.reader.fits import Fit
-from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.mention import Mention, Part
 
 
-class Role(NamedTuple):
+class Role(Part, frozen=True, gc=False):
     """A quantity and the term that it was taken for, None where no word says."""
 
     mention: Mention

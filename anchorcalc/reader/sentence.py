@@ -4,9 +4,8 @@ import re
 from collections.abc import Iterable
 from functools import lru_cache
 from sys import intern
-from typing import NamedTuple
 
-from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.mention import Mention, Part
 from anchorcalc.reader.quantities import mentions
 from anchorcalc.reader.typos import known_words, mended
 from anchorcalc.reader.words import SAME
@@ -15,7 +14,7 @@ from anchorcalc.units.numbers import plain
 _PIECE = re.compile(r"[^\W\d_]+(?:'[^\W\d_]+)*|\d+|[.,;:?!()\n–=~/&+<>×@|•·±-]")
 
 
-class Token(NamedTuple):
+class Token(Part, frozen=True, gc=False):
     """A word in its one spelling, a sign, or a mention (`word` is then its kind in angle brackets); a name is written with a capital."""
 
     word: str

@@ -3,12 +3,11 @@
 from collections.abc import Mapping
 from functools import cache
 from operator import attrgetter
-from typing import NamedTuple
 
 from anchorcalc.reader.between import ALL_TERMS
 from anchorcalc.reader.fits import Fit, fit, is_size
 from anchorcalc.reader.last import kept_for_last
-from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.mention import Mention, Part
 from anchorcalc.reader.patterns import table
 from anchorcalc.reader.role import Role
 from anchorcalc.reader.sentence import Token
@@ -23,7 +22,7 @@ _PAST_A_COMMA = 3.0
 _NOUN, _NAME, _FOREIGN, _WRONG = 5.0, 9.0, 2.0, 2.5
 
 
-class Spoken(NamedTuple):
+class Spoken(Part, frozen=True, gc=False):
     """A phrase of the cue table in a text: its tokens, and what it makes of a quantity before or behind it."""
 
     start: int

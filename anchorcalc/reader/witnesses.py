@@ -1,11 +1,10 @@
 """Two who tell different figures: the one that the skipper goes by counts, and where none is chosen the figures are rivals."""
 
 import itertools
-from typing import NamedTuple
 
 from anchorcalc.reader.fits import as_given, fit
 from anchorcalc.reader.guess import open_for
-from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.mention import Mention, Part
 from anchorcalc.reader.reading import Reading
 from anchorcalc.reader.sentence import Token, without_figures
 from anchorcalc.reader.words import STOPS
@@ -34,7 +33,7 @@ _SMALL = frozenset(
 _NOUNS = frozenset("chain rode depth beam length draught line rope anchor wind bottom".split())  # `the seller has the chain as 8 mm`
 
 
-class Told(NamedTuple):
+class Told(Part, frozen=True, gc=False):
     """A figure with the one who tells it, and where both stand."""
 
     who: str

@@ -6,7 +6,6 @@ BIPM SI Brochure; NIST SP 811, Appendix B, from memory where no copy was read); 
 
 import math
 from functools import cache
-from typing import NamedTuple
 
 import msgspec
 
@@ -63,7 +62,7 @@ class Unit(msgspec.Struct, frozen=True, kw_only=True, cache_hash=True):
     steps: tuple[tuple[float, float], ...] = ((100.0, 0.1), (math.inf, 1.0))  # (below this, shown in steps of)
 
 
-class Amount(NamedTuple):
+class Amount(msgspec.Struct, frozen=True, gc=False):
     """A quantity as it was written: from `low` to `high` in SI (equal where no range was said), and its unit.
 
     `value` is the number as written (of the low end, where there are two); `beaufort` says that it was a wind force, a mean wind.
