@@ -4,9 +4,9 @@ import math
 import re
 from collections.abc import Sequence
 from functools import cache
-from typing import NamedTuple
 
 from anchorcalc.catalogue import catalogue
+from anchorcalc.reader.mention import Part
 from anchorcalc.reader.patterns import Called, Cue, cue, table
 from anchorcalc.reader.sentence import Token, spelled
 from anchorcalc.reader.telling import NOTHING_ASKED, told
@@ -14,7 +14,7 @@ from anchorcalc.reader.telling import NOTHING_ASKED, told
 _FURTHER, _OWN = 0.2, 4.0  # a question's own phrase weighs more by every word
 
 
-class Named(NamedTuple):
+class Named(Part, frozen=True, gc=False):
     """What the patterns say of a question: their weight together, the heaviest of them, and where it stands in the line."""
 
     weight: float
@@ -22,7 +22,7 @@ class Named(NamedTuple):
     first: int
 
 
-class Weighed(NamedTuple):
+class Weighed(Part, frozen=True, gc=False):
     """A question with its share in what a text may ask, and the weight of the heaviest pattern that names it."""
 
     question: str

@@ -5,10 +5,10 @@ they stand together. `tests/reading/counting_roles.py` fits the weights and writ
 """
 
 from collections.abc import Sequence
-from typing import NamedTuple
 
 from anchorcalc.reader.counted import Sign, counted
 from anchorcalc.reader.fits import Fit, is_size
+from anchorcalc.reader.mention import Part
 from anchorcalc.reader.neighbour import others_quantities
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.slots import ARTICLES
@@ -72,7 +72,7 @@ def _words(tokens: Sequence[Token], places: range) -> list[str]:
     return found
 
 
-class _Side(NamedTuple):
+class _Side(Part, frozen=True, gc=False):
     """What the signs of the words on one side are called: the first, the second, two and three in a row, any of them, those with a content."""
 
     first: str

@@ -1,13 +1,12 @@
 """Whose boat a text speaks of: which quantities are told of another's, the neighbour's, a friend's, the ketch astern."""
 
-from typing import NamedTuple
-
 from anchorcalc.reader.last import kept_for_last
+from anchorcalc.reader.mention import Part
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.words import BESIDE, STOPS, sentence_start
 
 
-class Theirs(NamedTuple):
+class Theirs(Part, frozen=True, gc=False):
     """Where the quantities stand that are told of another's boat; `likely` those that are, too, unless nothing else is told of ours."""
 
     surely: frozenset[int]

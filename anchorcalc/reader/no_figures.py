@@ -5,14 +5,14 @@ found stays in the text as something else (`other`), so that it is neither taken
 """
 
 import re
-from typing import NamedTuple
 
+from anchorcalc.reader.mention import Part
 from anchorcalc.reader.sentence import Sentence, Token
 from anchorcalc.units.kinds import Amount
 from anchorcalc.units.numbers import plain
 
 
-class Row(NamedTuple):
+class Row(Part, frozen=True, gc=False):
     """A kind of figure that is nothing: words one of which the text must have, the kinds it comes as, its bounds, and what is beside it."""
 
     words: frozenset[str]

@@ -7,12 +7,14 @@ from collections.abc import Iterator, Sequence
 from functools import cache
 from importlib.resources import files
 from itertools import pairwise
-from typing import Any, NamedTuple
+from typing import Any
+
+from anchorcalc.reader.mention import Part
 
 Unit = str | tuple[str, str]  # a word, or two words side by side
 
 
-class Cue(NamedTuple):
+class Cue(Part, frozen=True, gc=False):
     """One pattern: its weight, its wordings (none where it has gaps), sets of which one each must be there, and its regular expression."""
 
     weight: float

@@ -2,10 +2,11 @@
 
 import re
 from collections.abc import Iterable, Set
-from typing import NamedTuple
+
+from anchorcalc.reader.mention import Part
 
 
-class Sought(NamedTuple):
+class Sought(Part, frozen=True, gc=False):
     """A regular expression and words, one of which stands in whatever it finds."""
 
     regex: re.Pattern[str]

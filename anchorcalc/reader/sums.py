@@ -5,10 +5,9 @@ What only tells a difference (`mine draws a foot more`) is marked as one, so tha
 
 import re
 from collections.abc import Callable
-from typing import NamedTuple
 
 from anchorcalc.reader.fits import is_size, with_unit
-from anchorcalc.reader.mention import Mention
+from anchorcalc.reader.mention import Mention, Part
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.spoken_parts import token_of
 from anchorcalc.units.kinds import UNIT, Amount
@@ -110,7 +109,7 @@ def _told_result(tokens: list[Token]) -> list[Token]:
     return [*before, made, *tokens[places[0] + 1 : said], *behind]
 
 
-class _Sum(NamedTuple):
+class _Sum(Part, frozen=True, gc=False):
     """A kind of sum: the words that tell it, how it is said, and what it makes of its two figures (the least and the most, or nothing)."""
 
     words: tuple[str, ...]

@@ -1,8 +1,8 @@
 """Words that fill a term: kinds of anchor, bottoms, boats, grades, shackles, and what is said not to be."""
 
 from functools import cache
-from typing import NamedTuple
 
+from anchorcalc.reader.mention import Part
 from anchorcalc.reader.our_words import lies_beside_us, tells_of_others, tells_of_spare
 from anchorcalc.reader.sentence import Token, spelled
 from anchorcalc.reader.withdrawn import only_thought
@@ -15,7 +15,7 @@ _CLOSE, _SHORT = 2, frozenset(("no", "without", "nor", "neither"))
 _APART = frozenset(("units", "reads_from", "marks_from", "bitter_end", "shackles", "line_material"))
 
 
-class WordSaid(NamedTuple):
+class WordSaid(Part, frozen=True, gc=False):
     """A word for a term at a place in the text."""
 
     term: str
