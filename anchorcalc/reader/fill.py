@@ -109,13 +109,11 @@ def _whole_rode(reading: Reading) -> None:
         return
     ropes = any(word in line for word in _ROPE)
     for name, other in (("line", " chain "), ("chain", None)):
+        if name not in reading.asked:
+            continue
         if name == "chain" and "marks_from" in inputs and marks_from(line) == {"chain_end"}:
             return  # there is rope on which the marks are
-        if (
-            name in reading.asked
-            and name not in reading.rivals
-            and (other not in line if other else not ropes or any(one in line for one in _ALL_CHAIN))
-        ):
+        if name not in reading.rivals and (other not in line if other else not ropes or any(one in line for one in _ALL_CHAIN)):
             if not {"line", "chain"} - {name} & set(reading.asked):
                 reading.asked["rode_aboard"] = reading.asked.pop(name)
             return

@@ -5,7 +5,6 @@ Where two fight for one term the plain one counts; where the text says that nobo
 
 import itertools
 import re
-from functools import lru_cache
 
 from anchorcalc.reader.elsewhere import ELSEWHERE, clauses
 from anchorcalc.reader.mention import Mention
@@ -82,12 +81,11 @@ _BY_ONLY = sought(_ONLY_PART, "only")
 _BY_NOW = sought(_JUST_NOW, "now moment present far lull day")
 
 
-@lru_cache(maxsize=1)
 def lesser(tokens: tuple[Token, ...], text: str) -> frozenset[int]:
     """Return where the quantities of a text stand that count for less than others."""
     words = [token.word for token in tokens]
     held = frozenset(words)
-    marks, named = [one.regex for one in _MARKS if one.perhaps(held)], _beside_a_name(tokens, text)
+    marks, named = [one.regex for one in _MARKS if one.perhaps(held)], not _AT.isdisjoint(held) and _beside_a_name(tokens, text)
     parts = clauses(words) if marks or named or _BY_NOW.perhaps(held) else []
     found: set[int] = set()
     for begin, end in parts:
@@ -99,7 +97,8 @@ def lesser(tokens: tuple[Token, ...], text: str) -> frozenset[int]:
     line = f" {' '.join(words)} "
     for rule in (_BY_ONLY, _BY_THAT, _BY_SO_FAR):
         found.update(tokens[line.count(" ", 0, one.start("what")) - 1].start for one in rule.within(line, held))
-    return frozenset(found | _for_the_moment(tokens, words, parts)) | others_opinions(tokens)
+    moment = set() if _PASSING.isdisjoint(held) else _for_the_moment(tokens, words, parts)
+    return frozenset(found | moment) | others_opinions(tokens)
 
 
 _AT = frozenset(("at", "off", "in", "outside"))
@@ -122,7 +121,10 @@ def _for_the_moment(tokens: tuple[Token, ...], words: list[str], parts: list[tup
     if not any(_TO_COME.search(one) and "<" in one for one in said):
         return set()
     now = [part for part, one in zip(parts, said, strict=True) if _JUST_NOW.search(one) and not _TO_COME.search(one)]
-    return {token.start for begin, end in now for token in tokens[begin:end] if token.word in ("<speed>", "<force>")}
+    return {token.start for begin, end in now for token in tokens[begin:end] if token.word in _PASSING}
+
+
+_PASSING = frozenset(("<speed>", "<force>"))
 
 
 _ANCHORS = frozenset("one anchor hook plough claw scoop fisherman kedge bower <number>".split())

@@ -46,6 +46,7 @@ _WITH = frozenset(("for", "and", "with"))
 _BY_HIM = frozenset((("by", "his"), ("he", "says"), ("he", "reckons"), ("he", "tells"), ("or", "so")))
 _INSTRUMENTS = frozenset("echo sounder finder fishfinder plotter".split())
 _KNOWN = _HE | _PEOPLE | _KIN | _SHIPS
+_MAY_NAME = _KNOWN | {f"{word}s" for word in _PEOPLE | _KIN}  # `my buddys pontoon`
 _NOT, _MAYBE, _SURELY = 0, 1, 2
 
 
@@ -61,7 +62,9 @@ def others_quantities(tokens: tuple[Token, ...]) -> Theirs:
         word = words[at]
         behind = words[at + 1] if at + 1 < len(words) else ""
         one_of_us = word in _ABOARD or (one_of_us and word not in _PEOPLE)
-        named = _NOT if word in _HE and one_of_us else _names_another(words, at) or _by_name(tokens, words, at)
+        named = _NOT
+        if (token.named or word in _MAY_NAME) and not (word in _HE and one_of_us):
+            named = _names_another(words, at) or _by_name(tokens, words, at)
         if named or (word in _THEY and known):
             other = known = max(named, known)
             if word in _SHIPS:
@@ -73,7 +76,7 @@ def others_quantities(tokens: tuple[Token, ...]) -> Theirs:
             known = _NOT if word in ("i", "we") and behind not in _THINKS else known
         if other and token.mention is not None:
             found[token.start] = other
-        if (word, behind) in _BY_HIM and known:
+        if known and (word, behind) in _BY_HIM:
             found.update((one.start, known) for one in _sentence_before(tokens, at) if one.mention is not None)
     return Theirs(frozenset(at for at, how in found.items() if how == _SURELY), frozenset(found))
 

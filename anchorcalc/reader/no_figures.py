@@ -242,7 +242,10 @@ def idle(sentence: Sentence) -> list[Token]:
     low = plain(text).lower() if text.isascii() else plain(text).casefold()
     if len(low) != len(text):
         return tokens
-    return [_aside(token) if token.mention is not None and any(_is(row, token, low) for row in rows) else token for token in tokens]
+    return [
+        _aside(token) if token.mention is not None and any(token.mention.kind in row.kinds and _is(row, token, low) for row in rows) else token
+        for token in tokens
+    ]
 
 
 def _aside(token: Token) -> Token:
@@ -253,7 +256,7 @@ def _aside(token: Token) -> Token:
 def _is(row: Row, token: Token, low: str) -> bool:
     """Say whether a figure is what a row tells of."""
     mention = token.mention
-    if mention is None or mention.kind not in row.kinds or not isinstance(mention.amount, Amount) or not row.low <= mention.amount.low <= row.high:
+    if mention is None or not isinstance(mention.amount, Amount) or not row.low <= mention.amount.low <= row.high:
         return False
     before = ". " * (mention.start <= _REACH) + low[max(0, mention.start - _REACH) : mention.start]
     return (row.before is None or row.before.search(before) is not None) and (row.behind is None or row.behind.match(low, mention.end) is not None)

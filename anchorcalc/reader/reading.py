@@ -112,7 +112,8 @@ def take_quantities(reading: Reading, *, without: set[int]) -> None:
         found = _of_neighbour(found, theirs.likely)
     elif theirs.likely:
         found, reading.theirs = _our_own(found, theirs, sentence.tokens)
-    reading.told |= of_an_anchor(sentence.tokens) if "anchor_mass" not in takes else frozenset()
+    if "<mass>" in sentence.words and "anchor_mass" not in takes:
+        reading.told |= of_an_anchor(sentence.tokens)
     for role in _plain(reading, found, lesser(sentence.tokens, sentence.text)):
         _take(reading, role, takes, parts)
 

@@ -205,10 +205,12 @@ def _opening(words: list[str], at: int) -> tuple[str, int]:
             elif words[end] != "the":
                 break
             end += 1
+        if place < len(phrase):
+            continue
         end += 4 if words[end : end + 4] == ["-", "in", "-", "law"] else 0
         if what == "other" and (_one_of_us(words, at, end) or words[end : end + 1] == ["it"]):  # `his brother has it they are 5 m apart`
             continue
-        if place == len(phrase) and not (end < len(words) and words[end] in _OPINIONS):
+        if not (end < len(words) and words[end] in _OPINIONS):
             if what == "past" and _MEASURED & set(words[max(0, at - 6) : at]):
                 continue  # `I taped the bow last summer: 1.4 m` holds still
             return ("other" if what == "past" and words[end : end + 1] and words[end] in _OWNERS else what), end - 1

@@ -123,6 +123,8 @@ _SHIP = frozenset("boat ship yacht sloop ketch hull she vessel boats".split())
 
 def sized(tokens: list[Token]) -> list[Token]:
     """Return the tokens with the size of a chain or a rope right beside its word."""
+    if not any(token.mention is not None and is_size(token.mention) for token in tokens):
+        return tokens
     found: list[Token] = []
     at = 0
     while at < len(tokens):
