@@ -19,7 +19,6 @@ NO_INPUT = "none"  # the outcome beside the terms: a quantity that is no input o
 KINDS = frozenset(("length", "mass", "speed", "force", "angle", "power", "number", "ratio"))
 _REACH, _NO_CONTENT = 6, FILLERS | frozenset(",-–()")
 _BEST, _BUCKET = 3, 2.0
-_MANY = 64  # a quantity has fewer signs
 
 Cue = tuple[str | None, float, Fit, bool]  # what the cue tables make of a quantity: a term, how strongly, whether it fits, and is an input here
 
@@ -109,7 +108,7 @@ def _beside(words: list[str], side: _Side, kind: str) -> list[Sign]:
 
 def likely(tokens: Sequence[Token], at: int, *, question: str, cues: Sequence[Cue], takes: frozenset[str]) -> dict[str, float]:
     """Return the logarithm of the share of each term that a question takes, and of `NO_INPUT`."""
-    return counted("roles", signs_at_once=_MANY).logs(signs(tokens, at, question=question, cues=cues), among=takes | {NO_INPUT})
+    return counted("roles").logs(signs(tokens, at, question=question, cues=cues), among=takes | {NO_INPUT})
 
 
 __all__ = ["KINDS", "NO_INPUT", "Cue", "likely", "signs"]
