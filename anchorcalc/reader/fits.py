@@ -69,7 +69,9 @@ def is_trade_fraction(mention: Mention) -> bool:
 
 def fit(*, term: Term, mention: Mention) -> Fit:
     """Say whether a quantity can stand for a term: yes, bare (a unit is wanting), no (a wrong dimension), or never."""
-    amount = mention.amount
+    amount, wanted = mention.amount, _UNIT_KIND.get(term.kind)
+    if wanted == mention.kind and not mention.flags:
+        return _sized(term, mention)  # most by far
     if term.kind is kinds.CLOCK:
         return "yes" if mention.kind == "clock" else "never"
     if not isinstance(amount, Amount) or ("difference" in mention.flags and term.name not in _DIFFERENCES):
@@ -83,7 +85,6 @@ def fit(*, term: Term, mention: Mention) -> Fit:
             or ("fraction" in mention.flags and mention.kind == "number" and 0.0 < amount.value < 0.5)
             else "never"
         )
-    wanted = _UNIT_KIND.get(term.kind)
     if wanted is None:
         return "never"
     if mention.kind == "number":

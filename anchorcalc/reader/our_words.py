@@ -2,7 +2,7 @@
 
 from itertools import groupby
 
-from anchorcalc.reader.sentence import Sentence, Token, read
+from anchorcalc.reader.sentence import Sentence, Token
 from anchorcalc.reader.words import STOPS, sentence_end, sentence_start
 
 _ARTICLES = frozenset("the a an my our her his their your".split())
@@ -17,7 +17,7 @@ _NAMED = frozenset("bitter inner inboard end pin pins shackle shackles".split())
 
 def our_words(sentence: Sentence) -> list[Token]:
     """Return the words of a text, articles left out; of a sentence about others only what is left of it."""
-    ours, tokens = {token.start for token in sentence.tokens}, read(sentence.text).tokens
+    ours, tokens = {token.start for token in sentence.tokens}, sentence.whole
     kept: list[Token] = []
     for stops, part in groupby(tokens, key=lambda token: token.word in STOPS):
         told = list(part)

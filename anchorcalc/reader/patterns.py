@@ -141,7 +141,7 @@ class Called:
 
     def by(self, line: str) -> list[tuple[int, int]]:
         """Return the numbers of the patterns that match a line, in order, and where each first does."""
-        words = line.split(" ")[1:-1]
+        words = line.split(" ")[1:]
         found, called = self._word_by_word(words)
         units: set[Unit] = {*words, *pairwise(words)} if called else set()
         for number, (matches, needs) in called.items():
@@ -154,10 +154,10 @@ class Called:
         return sorted(found.items())
 
     def _word_by_word(self, words: list[str]) -> tuple[dict[int, int], Calls]:
-        """Return the patterns of plain words, and where each first begins; and those that the words call up."""
+        """Return the patterns of plain words (the last one empty), and where each first begins; and those that the words call up."""
         found: dict[int, int] = {}
         called = self.top.calls.copy()
-        at, last, top = 0, len(words), self.top.further
+        at, top = 0, self.top.further
         for place, word in enumerate(words):
             here, following = top.get(word), place
             while here is not None:
@@ -167,7 +167,7 @@ class Called:
                 if here.calls:
                     called |= here.calls
                 following += 1
-                here = here.further.get(words[following]) if following < last else None
+                here = here.further.get(words[following])
             at += len(word) + 1
         return found, called
 

@@ -31,7 +31,7 @@ def restated(sentence: Sentence, *, goes_on: bool = False) -> tuple[Sentence, li
     tokens = slopes_alike(ratios_in_short(tokens, held=held), held=held)
     tokens = said_wrongly(what_is_left(tokens, dropped, held=held), dropped, held=held)
     tokens = denied(corrected(tokens, dropped, held=held), dropped, held=held)
-    return Sentence(sentence.text, tuple(tokens)), dropped
+    return Sentence(sentence.text, tuple(tokens), whole=sentence.whole), dropped
 
 
 def our_own(sentence: Sentence, *, others: bool) -> tuple[Sentence, list[Mention]]:
@@ -52,7 +52,7 @@ def our_own(sentence: Sentence, *, others: bool) -> tuple[Sentence, list[Mention
         if any(token.mention is not None for token in kept) or speaks_of_us(tuple(tokens)):  # else it is all about another, whom the question is for
             dropped.extend(taken)
             tokens = kept
-    return (sentence if tokens is whole else Sentence(sentence.text, tuple(tokens))), dropped
+    return (sentence if tokens is whole else Sentence(sentence.text, tuple(tokens), whole=sentence.whole)), dropped
 
 
 def _not_minded(tokens: list[Token], dropped: list[Mention]) -> list[Token]:

@@ -25,12 +25,12 @@ class Token(Part, frozen=True, gc=False):
 
 
 class Sentence:
-    """A whole text: its tokens, the same as one line of words with a space on either side of each, and which words it has."""
+    """A whole text: its tokens, the same as one line of words with a space on either side of each, which words it has, and all as first read."""
 
-    __slots__ = ("line", "text", "tokens", "words")
+    __slots__ = ("line", "text", "tokens", "whole", "words")
 
-    def __init__(self, text: str, tokens: tuple[Token, ...]) -> None:
-        self.text, self.tokens = text, tokens
+    def __init__(self, text: str, tokens: tuple[Token, ...], *, whole: tuple[Token, ...] | None = None) -> None:
+        self.text, self.tokens, self.whole = text, tokens, tokens if whole is None else whole
         words = [token.word for token in tokens]
         self.line, self.words = f" {' '.join(words)} ", frozenset(words)
 
