@@ -84,7 +84,8 @@ _LEFT = re.compile(  # `we left the long warp ashore in the shed, all 120 m of i
     rf"(?: in(?: [a-z]+){{1,2}})? ?,?(?: all)?(?P<what> {_K}) of (?:it|them) "
 )
 _MOVED = re.compile(  # `we were in 9 m but moved inshore to 4 m`
-    rf" (?:were|was|lay|lying|started|began|stopped|anchored)(?: [a-z]+)? (?:in|at|over)(?P<what> {_K})(?: of water| deep| first)?(?: (?:,|but|and|then|since|now))+"
+    rf" (?:were|was|lay|lying|started|began|stopped|anchored)(?: [a-z]+)? (?:in|at|over)(?P<what> {_K})(?: of water| deep| first)?"
+    rf"(?: (?:,|but|and|then|since|now))+"
     rf" (?:(?:we|i|have|had|has) )*(?:moved|shifted|gone|went|came|crept|dropped back|fallen back)(?: [a-z]+){{0,3}} (?:to|into|in) (?={_K})"
 )
 _STAYS = re.compile(

@@ -20,7 +20,7 @@ _WORDS = (  # one to nineteen, the tens, hundred and so on, by first letter: the
 _A_UNIT = (
     "(?:other)? (?=(?:f(?:oo|ee)t|met(?:re|er)|fathom|yard|inch|kilomet(?:re|er)|mile|nautical mile|light year"
     "|cable (?:off|from|away|of|and a (?:half|quarter))|cable's"
-    "|knot|kilo|kilogram|pound of|ounce|tonne|hour)(?![a-z]))"
+    "|knot(?! (?:each|every|at|in|tied|per|for|on))|kilo|kilogram|pound of|ounce|tonne|hour)(?![a-z]))"
 )
 _A_HUNDRED = (
     " (?=(?:hundred|thousand|million|billion|dozen|half|quarter|couple|(?:third|fourth|fifth|eighth|tenth|twelfth|sixteenth|hundredth|thousandth) of)"

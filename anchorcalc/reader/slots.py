@@ -97,7 +97,8 @@ def spoken(tokens: tuple[Token, ...]) -> list[Spoken]:
         while here is not None:
             end += 1
             if here.whole:
-                asked_for = place > 0 and words[place - 1] in _ASKED_FOR  # `6 m here: how much chain` does not call the 6 m chain
+                # `6 m here: how much chain` does not call the 6 m chain, nor `depth=8m bow_height=1.1m` a height of 8 m
+                asked_for = (place > 0 and words[place - 1] in _ASKED_FOR) or words[end] == "="
                 longest_first.insert(0, Spoken(index[place], index[end - 1] + 1, here.behind, () if asked_for else here.before))
             here = here.further.get(words[end])
         found += longest_first

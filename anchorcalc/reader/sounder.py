@@ -56,6 +56,7 @@ _FROM: dict[str, tuple[str, ...]] = {
     ),
     "surface": (
         "from surface",
+        "from water surface",
         "zero is surface",
         "zero at surface",
         "zero surface",

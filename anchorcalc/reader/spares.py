@@ -22,6 +22,7 @@ _NO = re.compile(
     rf"| (?:{_SECOND} {_ANCHOR}|spare|kedge|backup)(?: of)?(?: <mass>)?"
     rf"(?: (?:is|was|:|=|\?|-|–|got|has been|were|,|aboard|carried|on board)){{0,3}} {_NOT_THERE}(?= )"
     rf"| (?:sold|lost|swapped|left)(?: [a-z]+)? (?:{_SECOND} {_ANCHOR}|kedge|spare)(?= )"
+    rf"| (?:{_SECOND} {_ANCHOR}|kedge|spare)(?: ,)? (?:we|i) (?:dont|do not|havent|have not|lack|have none)(?= )"
     rf"| (?:{_SECOND} {_ANCHOR}|kedge|spare)(?: (?:is|was|has|been|still|all)){{0,3}} (?:left |lying )?(?:ashore|at home|behind|sold|lost|gone)(?= )"
     r"| (?:only|just|lone|sole|single)(?: (?:that|this|have|got|carry|has|carries|single|one|aboard|bower))* (?:anchor|hook)"
     r"(?! (?:chain|line|rode|rope|light|of other))(?= )"

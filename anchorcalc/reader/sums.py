@@ -21,7 +21,8 @@ _SHARE = re.compile(
 )
 _ALL_BUT = re.compile(rf" (?:all|everything) (?:but|except|bar)(?: (?:the|last))* (?P<one>{_FIGURE}) of(?: {_THE})* (?P<two><length>)(?= )")
 _ONLY_OF = re.compile(  # `only 40 m of the 60 m is usable`
-    rf" (?P<one>{_FIGURE}) of(?: {_THE})+ (?P<two><length>)(?: of [a-z]+)? (?:is|are)(?: still| any)? (?:usable|fit|sound|good|left|aboard|any good)(?= )"
+    rf" (?P<one>{_FIGURE}) of(?: {_THE})+ (?P<two><length>)(?: of [a-z]+)?"
+    r" (?:is|are)(?: still| any)? (?:usable|fit|sound|good|left|aboard|any good)(?= )"
 )
 _AROUND = re.compile(rf" (?P<one>{_FIGURE}) (?:plus or minus|give or take|±|\+ / -) (?P<two>{_FIGURE})(?= )")
 _MORE = re.compile(

@@ -18,7 +18,7 @@ _SMALL = (
     r"|keeps|on|its|it|the|and|fair|good|long|quite|also|got|just|only|well)){0,8}"
 )
 _RISES = re.compile(
-    rf" (?:tide|tides|flood|water|level|sea){_SMALL} (?:rising|making|make|makes|rise|rises|come|comes|coming in|coming up|coming|flooding"
+    rf" (?:tide|tides|flood|water|level|sea){_SMALL} (?:rising|making|makes?|brings?|adds?|lifts?|rises?|comes?|coming in|coming up|coming|flooding"
     rf"|flood|fills?|filling)(?= )"
     r"| (?:(?:big|huge|massive|large) tides?|tides? (?:is |be |will |(?:going to ))*(?:big|huge|massive)|range of tide|tid(?:e|al) range"
     r"|some tide|tide on top|rise of tide"
@@ -35,7 +35,8 @@ _FALLS = re.compile(
 )
 _BOTH = re.compile(
     r" (?:tides? (?:\S+ ){0,2}?(?:coming and going|in and out|up and down|to and fro|ebbing and flooding|rising and falling)"
-    r"|(?:at|it is|its) (?:neaps|springs)|(?:neap|spring) tides?)(?= )"
+    r"|(?:at|it|it is|its|is) (?:neaps|springs)|springs (?:tonight|now|today)|(?:neap|spring) tides?"
+    r"|(?:dont|do not|not|no) (?:know|sure|idea)(?: (?:of|about|what|how|the|much))* tides?)(?= )"
 )
 _TIDELESS = tuple(  # as they stand without `the`
     f" {phrase} "
@@ -47,8 +48,8 @@ _TIDELESS = tuple(  # as they stand without `the`
 _OF_NO_TIDE = frozenset("tide tides tideless nontidal tidal slack".split())  # one of these stands in each
 _RISE = sought(
     _RISES,
-    "rising making make makes rise rises come comes coming flooding flood floods fill fills filling big huge massive large range some top incoming "
-    "hw high",
+    "rising making make makes bring brings add adds lift lifts rise rises come comes coming flooding flood floods fill fills filling "
+    "big huge massive large range some top incoming hw high",
 )
 _FALL = sought(_FALLS, "falling fall falls drop drops dropping ebbing ebb ebbs running run go goes going out sinking")
 _TO_AND_FRO = sought(_BOTH, "tide tides neap neaps spring springs")

@@ -215,6 +215,8 @@ def _goes_on(*, low: str, end: int, spelling: str) -> bool:
     following = low[end : end + 1]
     if not following or not spelling[-1].isalpha():
         return False
+    if following == " " and spelling.endswith(("hour", "minute")) and low.startswith(" ago", end):
+        return True  # `to 25 m an hour ago`
     return following in "^²³" or (following.isalnum() and not (following.isdigit() and spelling in _BEFORE_A_DIGIT))
 
 
