@@ -54,7 +54,7 @@ _NOT, _MAYBE, _SURELY = 0, 1, 2
 def others_quantities(tokens: tuple[Token, ...]) -> Theirs:
     """Return where the quantities stand that are told of another boat."""
     words = [token.word for token in tokens]
-    if not _KNOWN & set(words) and not any(token.named for token in tokens):
+    if not _KNOWN & set(words) and not any(token.named or _a_footer(token) for token in tokens):
         return _NOTHING
     found: dict[int, int] = {}
     other, known, one_of_us = _NOT, _NOT, False
@@ -65,6 +65,8 @@ def others_quantities(tokens: tuple[Token, ...]) -> Theirs:
         named = _NOT
         if (token.named or word in _MAY_NAME) and not (word in _HE and one_of_us):
             named = _names_another(words, at) or _by_name(tokens, words, at)
+        elif _a_footer(token):
+            named = _by_size(words, at)
         if named or (word in _THEY and known):
             other = known = max(named, known)
             if word in _SHIPS:
@@ -125,6 +127,18 @@ def _by_name(tokens: tuple[Token, ...], words: list[str], at: int) -> int:
     if at and words[at - 1] not in STOPS and (behind[:1] == ["over"] or _THERE & set(behind[:1])):
         return _SURELY
     return _MAYBE if behind and behind[0] in _DOES | _THERE | {"they", "got"} else _NOT
+
+
+def _a_footer(token: Token) -> bool:
+    return token.mention is not None and "adjective" in token.mention.flags and token.mention.text.lower().rstrip("s").endswith("footer")
+
+
+def _by_size(words: list[str], at: int) -> int:
+    """Return how surely a boat is another's that is told of by her size: `a 38-footer came in`, `the 40 footer on our pontoon`."""
+    before, behind, after = words[at - 1] if at else "", words[at + 1 : at + 2], words[at + 2 : at + 3]
+    does = behind and (behind[0] in _DOES | _THERE or behind[0] == "came")
+    lies = behind in (["on"], ["at"], ["in"]) and after in (["our"], ["the"])
+    return _MAYBE if before in _THAT | {"a", "an", "the"} and (does or lies) and _is_theirs(words, at) else _NOT
 
 
 def _is_theirs(words: list[str], at: int) -> bool:

@@ -196,8 +196,9 @@ def _by_neighbours(best: dict[str, Role], *, tokens: tuple[Token, ...], at: int,
         _keep(best, _beside("chain_size", 5.0, mention, at), "", mention, at, takes)
     if mention.kind == "length" and tokens[at - 1].word == "keel" and at and words[:1] == ["deep"]:
         _keep(best, _beside("draught", _NAME, mention, at), "", mention, at, takes)
-    if "tide" in {before, *(token.word for token in tokens[max(0, at - 5) : at - 1])} and words[:1] in (["up"], ["down"]):
-        _keep(best, _beside(_BY_TIDE[words[0]], 8.0, mention, at), "", mention, at, takes)
+    if not _TIDE.isdisjoint({before, *(token.word for token in tokens[max(0, at - 5) : at - 1])}) and words[:1] in (["up"], ["down"]):
+        told = "height_now" if words[1:2] in (["now"], ["already"], ["so"]) else _BY_TIDE[words[0]]
+        _keep(best, _beside(told, 8.0, mention, at), "", mention, at, takes)
     if before == "is" and tokens[at - 2].word == "<number>":
         _keep(best, _beside("boat_length", 4.0, mention, at), "", mention, at, takes)
     if mention.kind != "length" or len(words) < 2 or words[0] not in _BETWEEN_TWO or (other := tokens[at + 2].mention) is None:
@@ -213,6 +214,7 @@ def _by_neighbours(best: dict[str, Role], *, tokens: tuple[Token, ...], at: int,
         _keep(best, _beside(_here(found, takes), weight, mention, at), "", mention, at, takes)
 
 
+_TIDE = frozenset(("tide", "tides"))
 _BY_TIDE = {"up": "tide_rise", "down": "tide_fall"}  # `tide 1 m up, 2 m down`
 _BETWEEN_TWO = frozenset(("in", "over", "of", "at"))
 _BEFORE, _BEHIND = frozenset(("of", "is")), _BETWEEN_TWO | {"deep", *_BY_TIDE}  # without one of these beside it nothing is told so

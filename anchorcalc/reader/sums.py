@@ -26,8 +26,9 @@ _ONLY_OF = re.compile(  # `only 40 m of the 60 m is usable`
 )
 _AROUND = re.compile(rf" (?P<one>{_FIGURE}) (?:plus or minus|give or take|±|\+ / -) (?P<two>{_FIGURE})(?= )")
 _MORE = re.compile(
-    rf" (?P<one>{_FIGURE}) {_OUT}(?: [,;])?(?: (?:and|then|plus|but|later|we|i|have|since|let out|veered|paid out|gave her))+"
-    rf" (?:another|a further|an extra) (?P<two>{_FIGURE})(?: more)?(?! (?:of tide|at high|on the|rise))(?= )"
+    rf" (?P<one>{_FIGURE}) {_OUT}(?: [,;])?(?: (?:and|then|plus|but|later|we|i|have|since|let out|let go|put out|veered|paid out|gave her))+"
+    rf" (?:(?:another|a further|an extra) (?P<two>{_FIGURE})(?: more)?|(?P<three>{_FIGURE}) more)"
+    r"(?! (?:of tide|at high|on the|rise|aboard|on board|below|left|spare|in))(?= )"
 )
 _LESS = re.compile(
     rf" (?:out|veered) (?P<one>{_FIGURE})(?: {_OUT})?(?: [,;.])?(?: (?:and|then|but|we|i|have|has|later|since|just|now|afterwards|again))*"
@@ -126,7 +127,7 @@ def _made(tokens: list[Token], kind: _Sum) -> list[Token]:
     found = kind.said.search(_line(tokens))
     if found is None:
         return tokens
-    one, two = _place(found, "one"), _place(found, "two")
+    one, two = _place(found, "one"), _place(found, str(found.lastgroup))
     first, last = tokens[one].mention, tokens[two].mention
     if first is None or last is None or not isinstance(first.amount, Amount) or not isinstance(last.amount, Amount) or is_size(last):
         return tokens
@@ -178,7 +179,7 @@ _SUMS = (
     _Sum(("<number>",), _SHARE, _share_of, of_share=True),
     _Sum(("usable", "fit", "sound", "good", "left", "aboard"), _ONLY_OF, lambda part, whole: (part, part) if part < whole else None),
     _Sum(("minus", "give", "±", "+"), _AROUND, _around),
-    _Sum(("another", "further", "extra"), _MORE, _together, out=True),
+    _Sum(("another", "further", "extra", "more"), _MORE, _together, out=True),
     _Sum(
         ("took", "taken", "hauled", "heaved", "hove", "brought", "pulled", "wound", "gathered"),
         _LESS,

@@ -221,7 +221,9 @@ def _heights(reading: Reading) -> None:
     now_used = _charted_depth(reading, parts.pop("charted", None), now)
     for name, part in (("at_high", "hw_height"), ("at_low", "lw_height")):
         height = parts.pop(part, None)
-        if height is not None and now is not None and not now_used and name not in parts:
+        depth = reading.asked.get("depth")
+        less = name == "at_high" and height is not None and isinstance(depth, Amount) and height.amount.low < depth.low  # type: ignore[union-attr]
+        if height is not None and now is not None and (not now_used or less) and name not in parts:
             parts[name] = height
         elif height is not None:
             _alone(reading, height, "tide_rise" if name == "at_high" else "tide_fall")
@@ -241,6 +243,8 @@ def _heights(reading: Reading) -> None:
         reading.leave(there, None)
     if now is not None and not now_used:
         reading.leave(now, None)
+        if "tide_rise" in reading.asked and "tide_rise" not in reading.rivals:
+            reading.told.add(now.start)  # how much is up already matters no more
 
 
 def _charted_depth(reading: Reading, charted: Mention | None, now: Mention | None) -> bool:
