@@ -9,6 +9,7 @@ from anchorcalc.reader.sentence import Token
 from anchorcalc.units.position import Position
 
 _ANCHOR = frozenset(("anchor", "hook", "dropped", "anchored", "drop", "let", "anchorage", "lies", "bower"))
+_DROPPED, _ENDS = frozenset(("anchor", "hook", "dropped", "anchored", "drop")), frozenset(",;.)")
 _NEAR = frozenset(":,=–-(@")  # between a time and the position then: `0300: 57.1752, -5.6703`
 _FOUR = re.compile(r"(?:[01]\d|2[0-3])[0-5]\d\Z")
 
@@ -24,9 +25,10 @@ def settle_places(reading: Reading) -> None:
     start = 0
     for number, place in enumerate(at_of):
         end = at_of[number + 1] if number + 1 < len(at_of) else len(tokens)
-        before, behind = tokens[start:place], tokens[place + 1 : end]
-        _one(reading, tokens[place], before, behind, fixes, used)
-        start = place + 1
+        named = _named_behind(tokens, place)
+        before, behind = tokens[start:place], tokens[place + 1 + named : end]
+        _one(reading, tokens[place], (*tokens[place + 1 : place + 1 + named], *before), behind, fixes, used)
+        start = place + 1 + named
     if fixes:
         reading.asked["fixes"] = fixes
     else:
@@ -57,7 +59,10 @@ def _without_time(reading: Reading, at_of: list[int]) -> set[int]:
     """Of two positions without a time, one of them called the anchor's, the other is where the boat is: when is asked, and it is left aside."""
     tokens = reading.sentence.tokens
     where = [token.mention for place in at_of if (token := tokens[place]).mention is not None]
-    called = [_ANCHOR & {one.word for one in tokens[first:place]} for first, place in zip((0, *(at + 1 for at in at_of)), at_of, strict=False)]
+    called = [
+        _named_behind(tokens, place) or _ANCHOR & {one.word for one in tokens[first:place]}
+        for first, place in zip((0, *(at + 1 + _named_behind(tokens, at) for at in at_of)), at_of, strict=False)
+    ]
     if len(where) != 2 or bool(called[0]) == bool(called[1]):
         return set()
     anchor, boat = where if called[0] else reversed(where)
@@ -65,6 +70,12 @@ def _without_time(reading: Reading, at_of: list[int]) -> set[int]:
     reading.asked["anchor_at"] = written(anchor)
     reading.open_terms["fixes"] = f"At what time was the boat at {boat.text}?"
     return {boat.start}
+
+
+def _named_behind(tokens: tuple[Token, ...], place: int) -> int:
+    """Return 1 where the word right behind a position tells that the anchor lies there: `57.1752, -5.6703 dropped, now …`."""
+    behind = tokens[place + 1 : place + 3]
+    return int(len(behind) == 2 and behind[0].word in _DROPPED and behind[1].word in _ENDS)
 
 
 def _right_behind(behind: tuple[Token, ...]) -> Mention | None:
