@@ -34,6 +34,13 @@ _LESS = re.compile(
     rf" (?:out|veered) (?P<one>{_FIGURE})(?: {_OUT})?(?: [,;.])?(?: (?:and|then|but|we|i|have|has|later|since|just|now|afterwards|again))*"
     rf" (?:took|taken|hauled|heaved|hove|brought|pulled|wound|gathered)(?: (?:back|up|in|by|about|some))+ (?P<two>{_FIGURE})(?= )"
 )
+_CHANGED = (
+    r" (?:shortened|shorten|lengthened|veered|eased|hauled|heaved|hove|(?:paid|let) out|(?:brought|taken|took) (?:in|up))"
+    r"(?: (?:up|in|out|back|down|it|her|scope|rode|chain|rope|cable|all|just|now))*"
+)
+_FROM_TO = re.compile(rf"{_CHANGED} from (?P<one>{_FIGURE}) to (?P<two>{_FIGURE})(?= )")
+_TO_FROM = re.compile(rf"{_CHANGED} to (?P<one>{_FIGURE}) from (?P<two>{_FIGURE})(?= )")
+_GROWN = re.compile(rf"{_CHANGED} from (?P<one><length>)(?= )")  # `veered from 30 to 50 m`, which else is a range
 _TWICE = re.compile(  # `6 m (20 ft) deep`, `8 m/26 ft`, `15 kg, or 33 lb`
     r" (?P<one><(?P<kind>length|mass|speed|force)>) (?:\( (?:or |about |that is |i . e . )?(?P<two><(?P=kind)>)(?P<end> \))"
     r"|(?:, )?(?:/|or|that is|which is|=) (?P<three><(?P=kind)>))(?= )"
@@ -57,6 +64,7 @@ def summed(tokens: list[Token], dropped: list[Mention], *, goes_on: bool) -> lis
     words = {token.word for token in tokens}
     if not words.isdisjoint(("(", "/", "or", "=", "that", "which")):
         tokens = _said_once(tokens, dropped)
+    tokens = _grown(tokens) if "from" in words else tokens
     tokens = _told_result(tokens) if not words.isdisjoint(_TELLS) else tokens
     for one in _SUMS:
         if not words.isdisjoint(one.words):
@@ -142,6 +150,18 @@ def _made(tokens: list[Token], kind: _Sum) -> list[Token]:
     return [*tokens[: found.string.count(" ", 0, found.start() + 1) - 1 if kind.of_all else one], made, *out, *tokens[two + 1 :]]
 
 
+def _grown(tokens: list[Token]) -> list[Token]:
+    """Return the tokens with a rode that grew from one length to another told as the longer, which now is out."""
+    found = _GROWN.search(_line(tokens))
+    at = _place(found, "one") if found is not None else 0
+    mention = tokens[at].mention
+    if mention is None or not isinstance(mention.amount, Amount) or "range" not in mention.flags:
+        return tokens
+    amount = with_unit(Amount("number", 0.0, 0.0, "", mention.amount.value_high, mention.amount.value_high), unit=mention.amount.unit)
+    made = token_of(tokens, at, at + 1, "length", amount, mention.flags - {"range"})
+    return [*tokens[:at], made, made._replace(word="out", mention=None), *tokens[at + 1 :]]
+
+
 def _line(tokens: list[Token]) -> str:
     return f" {' '.join([token.word for token in tokens])} "
 
@@ -175,6 +195,8 @@ def _around(value: float, by: float) -> tuple[float, float] | None:
 
 
 _SUMS = (
+    _Sum(("from",), _FROM_TO, lambda _, now: (now, now), out=True),
+    _Sum(("from",), _TO_FROM, lambda now, _: (now, now), out=True),
     _Sum(("all", "everything"), _ALL_BUT, _what_is_left, of_all=True),
     _Sum(("<number>",), _SHARE, _share_of, of_share=True),
     _Sum(("usable", "fit", "sound", "good", "left", "aboard"), _ONLY_OF, lambda part, whole: (part, part) if part < whole else None),
