@@ -29,9 +29,15 @@ def ratios(found: list[Role], takes: frozenset[str]) -> list[Role]:
         if (role.mention.kind == "ratio" or times) and role.term is None and isinstance(amount, Amount):
             term = "slope" if "slope" in takes and amount.value < 1.0 else "least_scope" if "least_scope" in takes else "scope"
             found[at] = role._replace(term=term, fit="yes")
+        elif role.term == "scope" and isinstance(amount, Amount) and amount.value < 1.0 and _no_slope(found, takes):
+            found[at] = role._replace(term="slope")  # `stern-to on the shingle, 1 in 10`
         elif role.term in ("scope", "least_scope") and ("scope" if role.term == "least_scope" else "least_scope") in takes and role.term not in takes:
             found[at] = role._replace(term="least_scope" if role.term == "scope" else "scope")
     return found
+
+
+def _no_slope(found: list[Role], takes: frozenset[str]) -> bool:
+    return "slope" in takes and all(one.term != "slope" for one in found)
 
 
 _GUST = frozenset(("gust", "gusts", "gusting", "gusty", "squalls", "squall", "peaks", "puffs"))

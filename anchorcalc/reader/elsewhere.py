@@ -92,6 +92,14 @@ _STAYS = re.compile(
     r" (?:spare|second|third|other|another|kedge)(?: [a-z]+){0,2}(?: ,)?(?P<what>(?: [a-z]+)* <mass>)(?: ,)?"
     r" (?:stays|remains|lives|sleeps|sits|is|lies) "
 )
+_STAYS_BELOW = re.compile(  # `I have another 20 m but that's staying below`
+    rf" (?:another|further|extra|other|spare)(?P<what> {_K})(?: of [a-z]+)?(?: ,)?"
+    rf" (?:but|that|which|though)(?: (?:that|which|it|is|be|stays|will|stay))*"
+    rf"(?: staying| kept| left| stowed| remains)? (?:below|aboard|stowed|ashore|home|{_STORE}) "
+)
+_AT_LAST = re.compile(  # `first off the ice-house in 11 m, then by the steps … at last we've 4 m`
+    rf" (?:at )?first(?P<what> [^?!]*{_K}[^?!]*?) (?=(?:at last|finally|in the end|at long last|now at last) )"
+)
 _IS = r"(?:is|are|weighs|was|has|measures|draws|holds)"
 _OTHER_THING = re.compile(
     r" (?:(?:the|our|my|her|a) )?(?:tender|jolly boat|inflatable|spare (?:anchor|one|hook|rode|warp|rope|line|coil)"
@@ -138,6 +146,8 @@ _IN_ALL = (
     sought(_LEFT, "left"),
     sought(_MOVED, "moved shifted gone went came crept back"),
     sought(_STAYS, "spare second third other another kedge"),
+    sought(_STAYS_BELOW, "another further extra other spare"),
+    sought(_AT_LAST, "last finally end"),
     sought(_OTHER_THING, "tender jolly inflatable spare mooring second other"),
     sought(_OLD, "old previous former last"),
     sought(_ONLY_WITH, "only"),

@@ -29,7 +29,7 @@ _SAME = (  # what is another name for the anchor, and for the end of the chain
     ),
 )
 _COUNTING = (
-    r"(?:counts?|counted|counting|reckoned|reckoning|measured|measuring|tallied|zero|nought|begins?|beginning|starts?|starting|numbered|numbering"
+    r"(?:counts?|counted|counting|begun|reckoned|reckoning|measured|measuring|tallied|zero|nought|begins?|beginning|starts?|starting|numbered|numbering"
     r"|laid off|set off|<number>(?= (?:being|at|is) ))"
 )
 _TO = r"(?: (?:from|at|on|being|is|right|up|off|with|by|them|it|and|out|again|only))+"

@@ -1,5 +1,6 @@
 """Whose boat a text speaks of: which quantities are told of another's, the neighbour's, a friend's, the ketch astern."""
 
+from anchorcalc.reader.for_another import asked_for_another
 from anchorcalc.reader.last import kept_for_last
 from anchorcalc.reader.mention import Part
 from anchorcalc.reader.sentence import Token
@@ -14,6 +15,8 @@ class Theirs(Part, frozen=True, gc=False):
 
 
 _NOTHING = Theirs(frozenset(), frozenset())
+_ASKED = frozenset("ask asked asking tell told".split())
+_MATES = frozenset("mate crewmate shipmate workmate".split())
 _HE = frozenset("he his him hes theirs hers".split())
 _THEY = frozenset(("them", "they", "their"))
 _PEOPLE = frozenset("neighbour neighbours friend friends cousin buddy pal fellow chap bloke guy guys fella couple dane swede finn".split())
@@ -46,7 +49,7 @@ _WITH = frozenset(("for", "and", "with"))
 _BY_HIM = frozenset((("by", "his"), ("he", "says"), ("he", "reckons"), ("he", "tells"), ("or", "so")))
 _INSTRUMENTS = frozenset("echo sounder finder fishfinder plotter".split())
 _KNOWN = _HE | _PEOPLE | _KIN | _SHIPS
-_MAY_NAME = _KNOWN | {f"{word}s" for word in _PEOPLE | _KIN}  # `my buddys pontoon`
+_MAY_NAME = _KNOWN | _MATES | {"mates", "crewmates", "whose"} | {f"{word}s" for word in _PEOPLE | _KIN}  # `my buddys pontoon`
 _NOT, _MAYBE, _SURELY = 0, 1, 2
 
 
@@ -54,7 +57,9 @@ _NOT, _MAYBE, _SURELY = 0, 1, 2
 def others_quantities(tokens: tuple[Token, ...]) -> Theirs:
     """Return where the quantities stand that are told of another boat."""
     words = [token.word for token in tokens]
-    if not _KNOWN & set(words) and not any(token.named or _a_footer(token) for token in tokens):
+    if not _MAY_NAME & set(words) and not any(token.named or _a_footer(token) for token in tokens):
+        return _NOTHING
+    if asked_for_another(words):
         return _NOTHING
     found: dict[int, int] = {}
     other, known, one_of_us = _NOT, _NOT, False
@@ -93,6 +98,12 @@ def _names_another(words: list[str], at: int) -> int:
     """Return how surely a word tells of another who has a boat: `he`, `my cousin has`, `the ketch astern`."""
     word, before = words[at], words[at - 1] if at else ""
     behind = words[at + 1] if at + 1 < len(words) else ""
+    if word in ("he", "him") and before in _ASKED:
+        return _NOT
+    if word == "whose" and behind in _SHIPS:
+        return _SURELY
+    if word.removesuffix("s") in _MATES and behind in _SHIPS and before not in ("of", "with"):
+        return _SURELY
     if word in _HE:
         return _NOT if word in ("he", "him") and (behind in _SAYS or _INSTRUMENTS & set(words)) else _SURELY
     if word in _PEOPLE or word in _KIN:

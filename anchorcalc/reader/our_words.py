@@ -2,13 +2,14 @@
 
 from itertools import groupby
 
+from anchorcalc.reader.for_another import asked_for_another
 from anchorcalc.reader.sentence import Sentence, Token
 from anchorcalc.reader.words import STOPS, sentence_end, sentence_start
 
 _ARTICLES = frozenset("the a an my our her his their your".split())
 OTHERS = frozenset(
     "neighbour neighbours pal pals buddy buddys fellow chap bloke guy their theirs cousin cousins brother brothers sister "
-    "friend friends mate mates uncle grandad dad father they he owner old yesterday".split()
+    "friend friends mate mates crewmate shipmate uncle grandad dad father they he owner old yesterday".split()
 )
 _RETRACTS = frozenset(("no", "sorry", "isnt", "arent", "neither", "nor", "says", "said"))
 
@@ -19,9 +20,13 @@ def our_words(sentence: Sentence) -> list[Token]:
     """Return the words of a text, articles left out; of a sentence about others only what is left of it."""
     ours, tokens = {token.start for token in sentence.tokens}, sentence.whole
     kept: list[Token] = []
+    for_another = asked_for_another([token.word for token in tokens])
     for stops, part in groupby(tokens, key=lambda token: token.word in STOPS):
         told = list(part)
         words = {token.word for token in told}
+        if for_another:
+            kept += told
+            continue
         if not stops and tells_of_others([token.word for token in told], 0):
             kept += [token for token in told if token.word in _NAMED]  # `his inner end is bolted. Ours is tied`
             continue
@@ -37,6 +42,8 @@ _REACH = 6
 
 def tells_of_others(words: list[str], at: int) -> bool:
     """Say whether a word stands in a part of a text that names others, and none of us; what they only say, or what is for them, is ours."""
+    if asked_for_another(words):
+        return False
     begin, end = sentence_start(words, at), sentence_end(words, at)
     named = [
         place

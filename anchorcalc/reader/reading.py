@@ -80,7 +80,16 @@ _SOUNDS = (
     " meter ",
     " dial ",
 )
-_UNDER_KEEL = (" under the keel ", " under keel ", " beneath the keel ", " below the keel ")
+_UNDER_KEEL = (
+    " from the keel ",
+    " keel to bottom ",
+    " keel to ground ",
+    " keel to mud ",
+    " under the keel ",
+    " under keel ",
+    " beneath the keel ",
+    " below the keel ",
+)
 
 
 def taken_by(question: Question, line: str) -> frozenset[str]:

@@ -6,6 +6,7 @@ from functools import cache
 from anchorcalc.reader.corrections import corrected
 from anchorcalc.reader.denials import denied, said_wrongly, what_is_left
 from anchorcalc.reader.elsewhere import elsewhere
+from anchorcalc.reader.for_another import asked_for_another, without_ours
 from anchorcalc.reader.given_up import as_it_was, given_up, gone
 from anchorcalc.reader.lesser import UNKNOWN_BY, unknown
 from anchorcalc.reader.mention import Mention
@@ -46,7 +47,9 @@ def our_own(sentence: Sentence, *, others: bool) -> tuple[Sentence, list[Mention
     tokens = unknown(tokens, dropped, text=sentence.text, others=others) if UNKNOWN_BY.perhaps(held) else tokens
     tokens = believed(tokens, dropped, held=held)
     tokens = as_it_was(tokens, dropped) if "now" in held else tokens
-    if "<date>" in held or not held.isdisjoint(_openers()):
+    if asked_for_another([token.word for token in tokens]):
+        tokens = without_ours(tokens, dropped)
+    elif "<date>" in held or not held.isdisjoint(_openers()):
         taken: list[Mention] = []
         kept = _own(tokens, taken, others=others)
         if any(token.mention is not None for token in kept) or speaks_of_us(tuple(tokens)):  # else it is all about another, whom the question is for

@@ -63,6 +63,7 @@ def _depth_of(reading: Reading, shown: Mention, said: list[str], known: Mapping[
     assert isinstance(shown.amount, Amount)
     if zero == "surface":
         reading.put("depth", shown.amount)
+        reading.told.update(one.start for name in _OFFSET.values() if (one := reading.parts.get(name)) is not None)  # how deep she is no matter
         return
     if zero not in _OFFSET:
         reading.open_terms["reads_from"] = TERMS["reads_from"].prompt

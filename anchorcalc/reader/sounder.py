@@ -16,6 +16,10 @@ _FROM: dict[str, tuple[str, ...]] = {
         "under her keel",
         "below my keel",
         "keel offset",
+        "keel to bottom",
+        "keel to ground",
+        "keel to mud",
+        "keel to seabed",
         "below her keel",
         "is keel",
         "zero is keel",
@@ -89,6 +93,10 @@ _NOT = frozenset(("not", "isnt", "doesnt"))
 _OF_AN_OFFSET = frozenset(("below surface", "below waterline", "at waterline"))
 _FROM_ITS = re.compile(r" from it (?:own )?(?=transducer|sensor|sender|puck|probe|ducer|keel|own|eye|there)")
 _FROM_THERE = re.compile(r" (measured|counted|counts|measures|reads|reckoned|reading|taken|starts|is|gives) from (?:it|there|that)(?= )")
+_CHANGED = re.compile(  # `it counted from the keel, but I changed that: it counts from the transducer now`
+    r" [^.;?!]*? (?:had|was|were|used|counted|read|showed)(?: [a-z]+){0,6} (?:from|at|to|under|below) (?:keel|surface|waterline|transducer)"
+    r" ,? ?(?:but|until)(?: [a-z]+){0,4} (?:changed|altered|reset|moved|set)(?: (?:it|that))?(?= )"
+)
 _CLAUSE = re.compile(r" [.,;:?!(] ")
 _HULL = frozenset(("keel", "transducer", "draught", *_SENSORS))
 _ASKS, _SHOWN = (
@@ -129,6 +137,7 @@ def reads_from(tokens: tuple[Token, ...], *, transducer_given: bool) -> list[str
     doubt = _EITHER.search(line)
     if doubt is not None:
         return [_ZEROS[doubt[1]], _ZEROS[doubt[2]]]
+    line = _CHANGED.sub(" ", line)
     found = []
     for word, phrases in _FROM.items():
         for phrase in phrases:

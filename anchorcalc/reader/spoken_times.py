@@ -123,7 +123,15 @@ def _run_on(tokens: list[Token], at: int) -> tuple[float, int, bool] | None:
     if hour == 0 and minutes is not None and 0 < minutes < 10 and number_at(tokens, at + 2) is not None:
         return minutes * 3600.0 + (number_at(tokens, at + 2) or 0.0) * 60.0, at + 3, True
     if minutes is None:
-        return (hour * 3600.0, at + 1, False) if hour <= 12 else None
+        return (hour * 3600.0, at + 1, _when_we_went(tokens, at)) if hour <= 12 else None
     if "spelled" not in mention.flags or not (10 <= minutes < 60 and minutes == int(minutes)):
         return None
     return hour * 3600.0 + minutes * 60.0, at + 2, word_at(tokens, at - 1) in ("at", "by", "till", "until")
+
+
+def _when_we_went(tokens: list[Token], at: int) -> bool:
+    """Say whether a number tells when we came or went: `we left Kaldfen at five with the wind in the north`."""
+    return word_at(tokens, at - 1) == "at" and any(word_at(tokens, place) in _WENT for place in range(max(0, at - 4), at - 1))
+
+
+_WENT = frozenset("left sailed arrived came departed motored woke rose".split())

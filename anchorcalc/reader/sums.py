@@ -106,7 +106,8 @@ def _told_result(tokens: list[Token]) -> list[Token]:
     if between.isdisjoint(_GEAR) or not between.isdisjoint(_WATER) or not all(isinstance(one, Amount) for one in amounts):
         return tokens
     first, second, result = (one for one in amounts if isinstance(one, Amount))
-    if not first.unit or not any(abs(result.value - made) < 1e-9 for made in (first.value - second.value, first.value + second.value)):
+    made_of = (first.value - second.value, second.value - first.value, first.value + second.value)
+    if not first.unit or not any(abs(result.value - one) < 1e-9 for one in made_of):
         return tokens
     if not {second.unit, result.unit} <= {first.unit, ""}:
         return tokens
