@@ -57,12 +57,13 @@ _NOT, _MAYBE, _SURELY = 0, 1, 2
 def others_quantities(tokens: tuple[Token, ...]) -> Theirs:
     """Return where the quantities stand that are told of another boat."""
     words = [token.word for token in tokens]
-    if not _MAY_NAME & set(words) and not any(token.named or _a_footer(token) for token in tokens):
+    two_lie_apart = "apart" in words and ("anchors" in words or "<other>" in words)  # `our two anchors lie 95 m apart; she has 35 m out`
+    if not two_lie_apart and not _MAY_NAME & set(words) and not any(token.named or _a_footer(token) for token in tokens):
         return _NOTHING
     if asked_for_another(words):
         return _NOTHING
     found: dict[int, int] = {}
-    other, known, one_of_us = _NOT, _NOT, False
+    other, known, one_of_us = _NOT, _SURELY if two_lie_apart else _NOT, False
     for at, token in enumerate(tokens):
         word = words[at]
         behind = words[at + 1] if at + 1 < len(words) else ""

@@ -241,6 +241,8 @@ def _heights(reading: Reading) -> None:
                 now_used = True
                 continue
         reading.leave(there, None)
+        if term not in takes and "tide_rise" in reading.asked:
+            reading.told.add(there.start)  # what is left at low water is no matter
     if now is not None and not now_used:
         reading.leave(now, None)
         if "tide_rise" in reading.asked and "tide_rise" not in reading.rivals:
