@@ -100,6 +100,11 @@ _STAYS_BELOW = re.compile(  # `I have another 20 m but that's staying below`
 _AT_LAST = re.compile(  # `first off the ice-house in 11 m, then by the steps … at last we've 4 m`
     rf" (?:at )?first(?P<what> [^?!]*{_K}[^?!]*?) (?=(?:at last|finally|in the end|at long last|now at last) )"
 )
+_ITS_SIZE = re.compile(  # `the pier is 20 m long`
+    r" (?:pier|wreck|barge|quay|island|islet|jetty|pontoon|reef|bank|channel|ferry|breakwater|creek|bay|cove|hulk|skerry|buoy)"
+    rf" (?:is|was|being)(?: (?:about|only|some|just))*(?P<what> {_K}) (?:long|wide|high|across|tall) "
+)
+_THEY_HAVE = re.compile(rf" (?:do|does|did|have|has) (?:they|he) (?:[^?!.<]+ )?\? (?P<what>{_K}) \. ")  # `how much rode do they have? 75 m.`
 _IS = r"(?:is|are|weighs|was|has|measures|draws|holds)"
 _OTHER_THING = re.compile(
     r" (?:(?:the|our|my|her|a) )?(?:tender|jolly boat|inflatable|spare (?:anchor|one|hook|rode|warp|rope|line|coil)"
@@ -148,6 +153,8 @@ _IN_ALL = (
     sought(_STAYS, "spare second third other another kedge"),
     sought(_STAYS_BELOW, "another further extra other spare"),
     sought(_AT_LAST, "last finally end"),
+    sought(_ITS_SIZE, "long wide high across tall"),
+    sought(_THEY_HAVE, "they he"),
     sought(_OTHER_THING, "tender jolly inflatable spare mooring second other"),
     sought(_OLD, "old previous former last"),
     sought(_ONLY_WITH, "only"),

@@ -19,7 +19,8 @@ _SAME = (  # what is another name for the anchor, and for the end of the chain
     (
         re.compile(
             rf" (?:(?:very |far |top |upper )?end of {_CHAIN}|chain (?:end|join)|(?:splice|join|joint)(?: of {_CHAIN})?|top of chain"
-            rf"|where (?:it|they|rope|line|warp|nylon|<length> of chain|chain) {_JOIN}(?: (?:chain|rope|line|<length> of chain|warp|nylon))?"
+            rf"|where (?:it|they|rope|line|warp|nylon|<length> of chain|chain)(?: \( <length> \))? {_JOIN}"
+            r"(?: (?:chain|rope|line|<length> of chain|warp|nylon))?"
             r"|(?:start|beginning|foot) of (?:rope|line|warp|nylon)|last link(?: of chain)?"
             r"|thimble(?: where)?|where (?:rope|line|warp|chain) and (?:<length> (?:of )?)?(?:chain|rope|line|warp) (?:are |is )?"
             r"(?:joined|meet|spliced)|first (?:foot|metre|fathom|bit|inch|yard) of (?:rope|line|warp)"

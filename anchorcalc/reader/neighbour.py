@@ -15,6 +15,7 @@ class Theirs(Part, frozen=True, gc=False):
 
 
 _NOTHING = Theirs(frozenset(), frozenset())
+_NOT_OURSELVES = frozenset("apart pontoon quay jetty pier trot".split())  # `the 40 footer on our pontoon`, `our anchors are 90 m apart`
 _ASKED = frozenset("ask asked asking tell told".split())
 _MATES = frozenset("mate crewmate shipmate workmate".split())
 _HE = frozenset("he his him hes theirs hers".split())
@@ -49,7 +50,7 @@ _WITH = frozenset(("for", "and", "with"))
 _BY_HIM = frozenset((("by", "his"), ("he", "says"), ("he", "reckons"), ("he", "tells"), ("or", "so")))
 _INSTRUMENTS = frozenset("echo sounder finder fishfinder plotter".split())
 _KNOWN = _HE | _PEOPLE | _KIN | _SHIPS
-_MAY_NAME = _KNOWN | _MATES | {"mates", "crewmates", "whose"} | {f"{word}s" for word in _PEOPLE | _KIN}  # `my buddys pontoon`
+_MAY_NAME = _KNOWN | _ABOARD | _MATES | {"mates", "crewmates", "whose"} | {f"{word}s" for word in _PEOPLE | _KIN}  # `my buddys pontoon`
 _NOT, _MAYBE, _SURELY = 0, 1, 2
 
 
@@ -92,13 +93,15 @@ def others_quantities(tokens: tuple[Token, ...]) -> Theirs:
 def _comes_back(words: list[str], at: int) -> bool:
     """Say whether a word leads back to us; `next to us` does not, nor `our anchors are 90 m apart`."""
     before, behind = words[at - 1] if at else "", words[at + 1] if at + 1 < len(words) else ""
-    return (words[at] in _OURS and before not in BESIDE and behind != "apart") or (words[at] == "this" and behind in _SHIPS)
+    return (words[at] in _OURS and before not in BESIDE and behind not in _NOT_OURSELVES) or (words[at] == "this" and behind in _SHIPS)
 
 
 def _names_another(words: list[str], at: int) -> int:
     """Return how surely a word tells of another who has a boat: `he`, `my cousin has`, `the ketch astern`."""
     word, before = words[at], words[at - 1] if at else ""
     behind = words[at + 1] if at + 1 < len(words) else ""
+    if word in _ABOARD and words[at + 1 : at + 3] in (["next", "door"], ["beside", "us"], ["alongside", "us"], ["next", "to"]):
+        return _SURELY
     if word in ("he", "him") and before in _ASKED:
         return _NOT
     if word == "whose" and behind in _SHIPS:

@@ -48,7 +48,7 @@ def tells_of_others(words: list[str], at: int) -> bool:
     named = [
         place
         for place in range(begin, end)
-        if (words[place] in _OTHER_BOATS or words[place : place + 2] == ["other", "boat"]) and not _only_speaks(words, place)
+        if (words[place] in _OTHER_BOATS or words[place : place + 2] in (["other", "boat"], ["next", "door"])) and not _only_speaks(words, place)
     ]
     us = [place for place in range(begin, end) if words[place] in _OURS and place + 1 not in named and words[place - 1 : place] != ["of"]]
     clause = max((place for place in range(begin, at) if words[place] in (",", ";", "but", "while")), default=begin - 1)
