@@ -32,6 +32,7 @@ PLAIN, LIKELY, AHEAD = 0.75, 0.3, 3.0  # a share that is plain; else it must be 
 BY_FIGURES = 1.3  # so many times likelier is enough where only this question has all its figures
 PLAINLY_OWN = 0.93  # a share by which what is left asks a question of ours, once words of another subject are taken out
 SURE = 7.0  # weight of a pattern that names a question, whatever else the text holds
+LIKELY = 0.6  # share of a question that a text without a figure must have, where no such pattern names one
 FIGURES = frozenset((*MEASURED, "number", "ratio"))
 _HEIGHTS = ("low_height", "high_height")
 _SOUNDER = frozenset(("reads_from", "draught", "transducer_depth"))
@@ -88,7 +89,8 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
         return cannot(why or NOTHING)
     sentence, others = our_own(sentence, others="other_rode_out" in question.inputs)
     dropped += others
-    if earlier is None and weighed[0].strongest < SURE and not any(token.mention and token.mention.kind in FIGURES for token in sentence.tokens):
+    bare = not any(token.mention and token.mention.kind in FIGURES for token in sentence.tokens)
+    if earlier is None and bare and weighed[0].strongest < SURE and weighed[0].share < LIKELY:
         return cannot(NOTHING)
     known_boat, known_before = known_of(boat), known_of(earlier.inputs if earlier else None)
     system = units or getattr(known_boat.get("units"), "text", None)

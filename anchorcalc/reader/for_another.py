@@ -16,7 +16,7 @@ _FOR_THEM = re.compile(
     r"|(?:work out|reckon|find|figure out) (?:the )?[a-z]+ (?:that )?(?:his|their)"
     r"|never mind (?:us|me|ours))(?= )"
 )
-_ASKS = frozenset("wants wanted likes like needs to asks asked wonders scope ratio load rode length size work reckon find figure never".split())
+_ASKS = frozenset("wants wanted likes needs ask asks asked wonders they he never work reckon find figure".split())
 _WE = frozenset("we our ours mine my i weare iam".split())
 _THEY = frozenset("he she they his her their him them theirs".split())
 _PEOPLE = frozenset("neighbour friend friends cousin buddy pal mate sister brother uncle dad father son daughter guests".split())
