@@ -81,6 +81,8 @@ def _correction(tokens: list[Token], at: int) -> tuple[int, int]:
         if place - (strong or at) >= _FAR:
             return 0, 0
         if token.mention is not None:
+            if tokens[place - 1].word == "g":
+                return 0, 0  # `5/16, sorry, G30 chain` takes no size back
             if strong and _alike(old, token.mention) and _leads(tokens, at, strong, place):
                 return _cut(tokens, at, strong), place
             return (place - 1, place) if not strong and _well(tokens, at, place) else (0, 0)

@@ -204,7 +204,10 @@ def _take(reading: Reading, role: Role, takes: frozenset[str], parts: frozenset[
         reading.put(term, clock_said(mention))
     else:
         _lengths_of(reading, term, takes)
-        reading.bare.pop(term, None)
+        known = reading.bare.pop(term, None)
+        if known is not None and isinstance(known.amount, Amount) and isinstance(mention.amount, Amount) and known.amount.value != mention.amount.value:
+            reading.leave(known, None)
+            reading.told.add(known.start)
         reading.sources.setdefault(term, (mention.start, role.score))
         reading.put(term, as_given(term=TERMS[term], mention=mention))
 

@@ -210,7 +210,10 @@ def _opening(words: list[str], at: int) -> tuple[str, int]:
             end += 1
         if place < len(phrase):
             continue
+        end += words[end : end + 1] in (["always"], ["still"], ["just"], ["only"], ["once"], ["often"], ["used"])
         end += 4 if words[end : end + 4] == ["-", "in", "-", "law"] else 0
+        if words[end - 1] == "last" and words[end : end + 1] == ["of"]:
+            continue  # `we came in on the last of the flood`
         if what == "other" and (_one_of_us(words, at, end) or words[end : end + 1] == ["it"]):  # `his brother has it they are 5 m apart`
             continue
         if not (end < len(words) and words[end] in _OPINIONS):

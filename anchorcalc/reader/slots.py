@@ -194,6 +194,8 @@ def _by_neighbours(best: dict[str, Role], *, tokens: tuple[Token, ...], at: int,
     words = [token.word for token in tokens[at + 1 : at + 4]]
     if before == "of" and is_size(mention) and tokens[at - 2].word == "<length>" and (not words or words[0] not in _ROPES):
         _keep(best, _beside("chain_size", 5.0, mention, at), "", mention, at, takes)
+    if mention.kind == "length" and before == "transducer" and words[:1] in (["down"], ["deep"]):
+        _keep(best, _beside("transducer_depth", _NAME, mention, at), "", mention, at, takes)
     if mention.kind == "length" and tokens[at - 1].word == "keel" and at and words[:1] == ["deep"]:
         _keep(best, _beside("draught", _NAME, mention, at), "", mention, at, takes)
     if not _TIDE.isdisjoint({before, *(token.word for token in tokens[max(0, at - 5) : at - 1])}) and words[:1] in (["up"], ["down"]):

@@ -31,7 +31,8 @@ _MORE = re.compile(
     r"(?! (?:of tide|at high|on the|rise|aboard|on board|below|left|spare|in))(?= )"
 )
 _LESS = re.compile(
-    rf" (?:out|veered) (?P<one>{_FIGURE})(?: {_OUT})?(?: [,;.])?(?: (?:and|then|but|we|i|have|has|later|since|just|now|afterwards|again))*"
+    rf" (?:(?:out|veered) (?P<one>{_FIGURE})(?: {_OUT})?|(?P<first>{_FIGURE}) (?:went|was|gone|ran) out)(?: [,;.])?(?: (?:and|then|but|we|i|he|she|they|the skipper|the mate"
+    r"|have|has|later|since|just|now|afterwards|again))*"
     rf" (?:took|taken|hauled|heaved|hove|brought|pulled|wound|gathered)(?: (?:back|up|in|by|about|some))+ (?P<two>{_FIGURE})(?= )"
 )
 _CHANGED = (
@@ -136,7 +137,7 @@ def _made(tokens: list[Token], kind: _Sum) -> list[Token]:
     found = kind.said.search(_line(tokens))
     if found is None:
         return tokens
-    one, two = _place(found, "one"), _place(found, str(found.lastgroup))
+    one, two = _place(found, "one" if found["one"] else "first"), _place(found, str(found.lastgroup))
     first, last = tokens[one].mention, tokens[two].mention
     if first is None or last is None or not isinstance(first.amount, Amount) or not isinstance(last.amount, Amount) or is_size(last):
         return tokens
