@@ -205,7 +205,12 @@ def _take(reading: Reading, role: Role, takes: frozenset[str], parts: frozenset[
     else:
         _lengths_of(reading, term, takes)
         known = reading.bare.pop(term, None)
-        if known is not None and isinstance(known.amount, Amount) and isinstance(mention.amount, Amount) and known.amount.value != mention.amount.value:
+        if (
+            known is not None
+            and isinstance(known.amount, Amount)
+            and isinstance(mention.amount, Amount)
+            and known.amount.value != mention.amount.value
+        ):
             reading.leave(known, None)
             reading.told.add(known.start)
         reading.sources.setdefault(term, (mention.start, role.score))

@@ -31,7 +31,8 @@ _MORE = re.compile(
     r"(?! (?:of tide|at high|on the|rise|aboard|on board|below|left|spare|in))(?= )"
 )
 _LESS = re.compile(
-    rf" (?:(?:out|veered) (?P<one>{_FIGURE})(?: {_OUT})?|(?P<first>{_FIGURE}) (?:went|was|gone|ran) out)(?: [,;.])?(?: (?:and|then|but|we|i|he|she|they|the skipper|the mate"
+    rf" (?:(?:out|veered) (?P<one>{_FIGURE})(?: {_OUT})?|(?P<first>{_FIGURE}) (?:went|was|gone|ran) out)"
+    r"(?: [,;.])?(?: (?:and|then|but|we|i|he|she|they|the skipper|the mate"
     r"|have|has|later|since|just|now|afterwards|again))*"
     rf" (?:took|taken|hauled|heaved|hove|brought|pulled|wound|gathered)(?: (?:back|up|in|by|about|some))+ (?P<two>{_FIGURE})(?= )"
 )
