@@ -123,14 +123,14 @@ def take_quantities(reading: Reading, *, without: set[int]) -> None:
         found, reading.theirs = _our_own(found, theirs, sentence.tokens)
     if "<mass>" in sentence.words and "anchor_mass" not in takes:
         reading.told |= of_an_anchor(sentence.tokens)
-    for role in _plain(reading, found, lesser(sentence.tokens, sentence.text)):
+    for role in _plain(reading, found, lesser(sentence.tokens, sentence.text), parts):
         _take(reading, role, takes, parts)
 
 
-def _plain(reading: Reading, found: list[Role], less: frozenset[int]) -> list[Role]:
+def _plain(reading: Reading, found: list[Role], less: frozenset[int], parts: frozenset[str]) -> list[Role]:
     """Of two values for one term, one of them told of another time or place or of other gear, the plain one counts."""
     plain = {role.term for role in found if role.term is not None and role.mention.start not in less}
-    giving_way = {role.mention.start for role in found if role.mention.start in less and (role.term is None or role.term in plain)}
+    giving_way = {role.mention.start for role in found if role.mention.start in less and (role.term in plain or role.term not in parts)}
     reading.told |= giving_way
     return [role._replace(term=None, score=0.0) if role.mention.start in giving_way else role for role in found]
 

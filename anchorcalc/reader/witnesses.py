@@ -98,6 +98,11 @@ def _name(tokens: tuple[Token, ...] | list[Token], at: int) -> str:
     if tokens[at].word == "and":  # `my wife counted the marks and makes it 36 m`
         begin = max((place for place in range(at) if tokens[place].word in STOPS or tokens[place].word == ","), default=-1)
         return next((token.word for token in tokens[begin + 1 : at] if token.word in _PEOPLE), "and")
+    head = at
+    while head > 0 and (tokens[head].named or tokens[head].word == "of"):
+        head -= 1
+    if head < at and tokens[head].word in _PEOPLE:  # `the skipper of Halla Nord`
+        return tokens[head].word
     return "lead" if tokens[at].word == "line" and at and tokens[at - 1].word == "lead" else tokens[at].word
 
 
