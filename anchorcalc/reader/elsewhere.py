@@ -46,7 +46,9 @@ _UNDONE = (
     r"|rejected|called it off|not now|stayed|found it|nothing came)"
 )
 _ONLY_MEANT = re.compile(
-    rf" (?:was|were) (?:going|about) to(?P<what> [^.;?!]*?{_K}[^.;?!]*?) [.;,] (?:then|but|so|instead|in the end|only)(?: (?:i|we|it|the|saw|that))+ "
+    rf" (?:was|were) (?:going|about) to(?P<what> [^.;?!]*?{_K}[^.;?!]*?)"
+    r"(?: [.;,] (?:then|but|so|instead|in the end|only)(?: (?:i|we|it|the|saw|that))+"
+    r"| but(?: [a-z]+){1,3} (?:persuaded|talked|convinced|told|advised|got) (?:me|us)) "
 )
 _CAME_TO_NOTHING = re.compile(rf" {_PLANS}(?P<what> [^.;?!]*?{_K}[^.;?!]*?),? (?:and|but|then|so|only we|only i)(?: [a-z]+){{0,2}} {_UNDONE} ")
 _WHOSE = r"(?:the|our|my|her|that|an|a|this|one|your)"

@@ -1,6 +1,7 @@
 """What is jotted down, not said: `HW +1.9`, `2.2 m @ 09:15 low`, `nine. metres that is`."""
 
 from anchorcalc.reader.fits import with_unit
+from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.rode_said import ROPES, SIZE_TOLD, WHOLE_TOLD, in_as_many, of_ours, sized
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.spoken_parts import number_at, word_at
@@ -14,6 +15,8 @@ def jotted(tokens: list[Token]) -> list[Token]:
         tokens = [token._replace(word=",") if _twice(tokens, at) else token for at, token in enumerate(tokens)]
     if "when" in words and "," in words:  # `at high water, when it will be 10.5 m`
         tokens = [token for at, token in enumerate(tokens) if token.word != "," or at == 0 or not _tide_when(tokens, at)]
+    if not words.isdisjoint(_EACH) and not words.isdisjoint(_MARKS):
+        tokens = [_each_one(tokens, at) for at in range(len(tokens))]
     numbers = "<number>" in words
     if "+" in words or (not words.isdisjoint(("ebb", "tide")) and any(_below_nought(token) for token in tokens)):
         tokens = _rises(tokens)
@@ -37,6 +40,19 @@ def _tide_when(tokens: list[Token], at: int) -> bool:
 def _below_nought(token: Token) -> bool:
     mention = token.mention
     return mention is not None and isinstance(mention.amount, Amount) and mention.amount.value < 0.0
+
+
+_EACH, _MARKS = frozenset(("each", "every")), frozenset("mark marks tag tags knot knots ribbon ribbons leather leathers rag rags tape".split())
+_ONE = {"fathom": "fathom", "metre": "m", "yard": "yd", "foot": "ft"}
+
+
+def _each_one(tokens: list[Token], at: int) -> Token:
+    """Make the unit of `marks every fathom` one fathom."""
+    token = tokens[at]
+    if token.word not in _ONE or at == 0 or tokens[at - 1].word not in _EACH:
+        return token
+    amount = with_unit(Amount("number", 1.0, 1.0, "", 1.0, 1.0), unit=_ONE[token.word])
+    return token._replace(word="<length>", mention=Mention("length", amount, token.start, token.end, token.word))
 
 
 _NAMES = frozenset(

@@ -16,6 +16,8 @@ _FROM: dict[str, tuple[str, ...]] = {
         "under her keel",
         "below my keel",
         "keel offset",
+        "keel - zeroed",
+        "keel zeroed",
         "keel to bottom",
         "keel to ground",
         "keel to mud",

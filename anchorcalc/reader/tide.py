@@ -199,7 +199,7 @@ def _ebb_is_no_rise(reading: Reading) -> None:
 
 _TOP_NOW = re.compile(
     r" (?:(?:high water|hw|high tide|(?:the )?top of (?:the )?(?:tide|flood|springs?)|full flood)(?: slack)?"
-    r" (?:right |just |is )?now(?! <| at | in )"
+    r" (?:right |just |is )?now(?! <| at | in )|now ,? ?(?:at )?(?:high water|hw|high tide)(?= [,;.])"
     r"|(?:it|it is|weare|we are|now|just|right) (?:is )?(?:now |just |right )?(?:at )?(?:the )?"
     r"(?:high water(?: slack)?|hw|high tide|top of (?:the )?(?:tide|flood|high water))(?! <| at | in | is | was | will | depth| height| of)"
     r"|(?:high water|hw|high tide) (?:is |has )?(?:just |only just )(?:gone|past|passed|been)"
@@ -241,7 +241,7 @@ def _heights(reading: Reading) -> None:
                 now_used = True
                 continue
         reading.leave(there, None)
-        if term not in takes and "tide_rise" in reading.asked:
+        if term not in takes and ("tide_rise" in reading.asked or _TOP_NOW.search(reading.sentence.line)):
             reading.told.add(there.start)  # what is left at low water is no matter
     if now is not None and not now_used:
         reading.leave(now, None)

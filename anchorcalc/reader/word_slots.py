@@ -45,6 +45,12 @@ def _sayings() -> dict[str, list[tuple[tuple[str, ...], str, str]]]:
     return found
 
 
+def _by_motor(tokens: tuple[Token, ...], at: int) -> bool:
+    """Say whether a word calls the boat whose length stands before it one that goes by motor: `boat 8.2 m motor.`."""
+    behind = tokens[at + 1].word if at + 1 < len(tokens) else "."
+    return tokens[at].word == "motor" and tokens[at - 1].word == "<length>" and behind in STOPS | {","}
+
+
 def words_said(*, tokens: tuple[Token, ...], takes: frozenset[str]) -> list[WordSaid]:
     """Return the words that fill terms of a question, in order, the longest sayings first."""
     sayings = _sayings()
@@ -56,6 +62,8 @@ def words_said(*, tokens: tuple[Token, ...], takes: frozenset[str]) -> list[Word
             if term in takes and at >= taken.get(term, 0) and tuple(words[at : at + len(said)]) == said:
                 taken[term] = at + len(said)
                 found.append(WordSaid(term, choice, at, at + len(said), not NEGATIONS & set(said) and _negated(words, at)))
+    if "boat_form" in takes and "boat_form" not in taken:
+        found += [WordSaid("boat_form", "motor", at, at + 1, False) for at in range(1, len(words)) if _by_motor(tokens, at)]
     return found
 
 
