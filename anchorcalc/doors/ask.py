@@ -1,5 +1,6 @@
 """The door of plain words: `ask` reads a text, settles what it leaves open, and answers, asks back, offers a choice or says no."""
 
+import re
 from collections.abc import Mapping
 from typing import Any
 
@@ -11,7 +12,7 @@ from anchorcalc.catalogue import question as question_named
 from anchorcalc.declare import Question
 from anchorcalc.doors.asking_back import choice, choices_of, doubtful, prompt, read_so_far
 from anchorcalc.doors.exchange import Before, exchange
-from anchorcalc.doors.followup import doubt_replaced, fill_lone, question_meant
+from anchorcalc.doors.followup import answer_in_a_word, doubt_replaced, fill_lone, question_meant
 from anchorcalc.doors.python import checked_boat
 from anchorcalc.errors import InputError, TextError, fault
 from anchorcalc.reader.fill import filled
@@ -35,6 +36,7 @@ SURE = 7.0  # weight of a pattern that names a question, whatever else the text 
 LIKELY = 0.6  # share of a question that a text without a figure must have, where no such pattern names one
 FIGURES = frozenset((*MEASURED, "number", "ratio"))
 _HEIGHTS = ("low_height", "high_height")
+_KNOTTED = re.compile(r" knots (?:in|on|at|every|each|along|tied) [^?!]*<length>")  # marks on a rode: `which knot` asks for one of them
 _SOUNDER = frozenset(("reads_from", "draught", "transducer_depth"))
 
 
@@ -101,6 +103,7 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
     if other is not None and (room is not None or not likelier(weighed, reading, other, boat)):
         return Unclear(status="unclear", choices=(choice(reading, {}), choice(other, {})), version=VERSION)
     if earlier is not None:
+        answer_in_a_word(reading, known=known_before)
         several = fill_lone(reading, before=earlier, known=known_before, boat=boat)
         if len(several) > 1:
             choices = tuple(choice(reading, {name: value}) for name, value in several.items())
@@ -120,6 +123,7 @@ def refused(line: str, weighed: list[Weighed]) -> str | None:
     """Return who decides what a text asks, where no calculation does and no question of ours is asked for certain."""
     if beyond_doubt(weighed) and not at_law(line):
         return None
+    line = line.replace(" knot ", " mark ") if _KNOTTED.search(line) else line
     return refusal(line, plain=plainly_asked(weighed), ours=lambda part: asks_for(part, weighed[0].question))
 
 

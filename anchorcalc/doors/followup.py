@@ -17,6 +17,7 @@ from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
 from anchorcalc.reader.sentence import Sentence
 from anchorcalc.reader.subjects import foreign
+from anchorcalc.reader.words import STOPS
 from anchorcalc.units import kinds
 from anchorcalc.units.kinds import Amount
 from anchorcalc.vocabulary import TERMS
@@ -95,6 +96,29 @@ def fill_lone(reading: Reading, *, before: Before, known: Mapping[str, Any], boa
     return {}
 
 
+def answer_in_a_word(reading: Reading, *, known: Mapping[str, Taken]) -> None:
+    """Take a lone word at the beginning of a reply for the first open input that has such a choice: `the keel` says what the sounder reads from."""
+    words = [token.word for token in reading.sentence.tokens]
+    first = next((at for at, word in enumerate(words) if word in STOPS or word == ","), len(words))
+    said = " ".join(word for word in words[:first] if word not in _SMALL)
+    for name in reading.question.inputs:
+        choice = _CHOICES.get(name, {}).get(said)
+        if choice is not None and name not in reading.asked and name not in known:
+            reading.open_terms.pop(name, None)
+            reading.asked[name] = choice
+            return
+
+
+_SMALL = frozenset("a an the it is its that would be from at by to of on in i think she my our we have and , yes well".split())
+_CHOICES: dict[str, dict[str, str]] = {
+    "reads_from": {"keel": "keel", "surface": "surface", "waterline": "surface", "water surface": "surface", "transducer": "transducer"},
+    "marks_from": {"anchor": "anchor", "chain end": "chain_end", "end chain": "chain_end"},
+    "boat_form": {"motor": "motor", "motor boat": "motor", "sail": "sail"},
+    "bitter_end": {"tied": "tied", "made fast": "tied", "fixed": "fixed", "free": "free", "loose": "free"},
+    "shackles": {"seized": "seized", "open": "open", "not seized": "open"},
+}
+
+
 def _weakly_meant(reading: Reading, *, before: Before) -> str | None:
     """Take back (and return) what only a small word says of a lone quantity, where the exchange before knows no such input: `and for 60 m?`."""
     if len(reading.asked) != 1 or reading.bare or len(reading.sources) != 1:
@@ -119,14 +143,15 @@ def _take_back_unnamed(reading: Reading) -> None:
     """Take back the one quantity of a correction that no word names: `make that 8 ft` may mean any of the earlier ones."""
     if len(reading.asked) != 1 or reading.bare or len(reading.sources) != 1:
         return
-    ((name, (start, _)),) = reading.sources.items()
+    ((name, (start, score)),) = reading.sources.items()
     mention = next((token.mention for token in reading.sentence.tokens if token.start == start), None)
-    if mention is not None and name in reading.asked and not any(f" {noun} " in reading.sentence.line for noun in TERMS[name].nouns):
+    named = score >= _NAMED or any(f" {noun} " in reading.sentence.line for noun in TERMS[name].nouns)
+    if mention is not None and name in reading.asked and not named:
         del reading.asked[name]
         reading.leave(mention, None)
 
 
-_WEAK = 3.5
+_WEAK, _NAMED = 3.5, 8.0
 _LOOSE = frozenset(("length", "speed", "mass", "force", "angle", "power", "ratio", "clock", "number"))
 
 
@@ -168,4 +193,6 @@ def _is_near(mention: Mention, held: Taken) -> bool:
 
 
 _AS_NEAR = 3.0
-_CORRECTS = re.compile(r" (?:make|call) (?:that|it) ")  # what is corrected, of several, is asked
+_CORRECTS = re.compile(  # what is corrected, of several, is asked
+    r" (?:make|call) (?:that|it) |^ (?:no|nope|sorry|oops|wait|actually|correction)(?: [,.!–-])* (?=<(?!number))"
+)

@@ -111,12 +111,17 @@ def _whole_rode(reading: Reading) -> None:
     for name, other in (("line", " chain "), ("chain", None)):
         if name not in reading.asked:
             continue
-        if name == "chain" and "marks_from" in inputs and marks_from(line) == {"chain_end"}:
-            return  # there is rope on which the marks are
+        if name == "chain" and (_IN_IT.search(line) or ("marks_from" in inputs and marks_from(line) == {"chain_end"})):
+            return  # there is rope that it is part of, or on which the marks are
         if name not in reading.rivals and (other not in line if other else not ropes or any(one in line for one in _ALL_CHAIN)):
             if not {"line", "chain"} - {name} & set(reading.asked):
                 reading.asked["rode_aboard"] = reading.asked.pop(name)
+                if name in reading.sources:
+                    reading.sources["rode_aboard"] = reading.sources.pop(name)
             return
+
+
+_IN_IT = re.compile(r" of chain (?:in|on|before|ahead of) (?:it|that|them) ")
 
 
 def _all_chain_out(reading: Reading) -> None:

@@ -155,9 +155,22 @@ _PER = {
 }
 
 
+_SLIPS = {  # of the finger, in a text; typed input has the right spelling
+    "m": ("meeter", "meeters", "metter", "metters", "meteres", "metrs", "metors", "metor", "mtres", "mters", "mter", "meetres", "meetre", "miters"),
+    "ft": ("foots", "feets", "feat", "fet", "foor", "feeet", "fott"),
+    "fathom": ("fathem", "fathems", "fathum", "fathums", "fathms", "fathm", "fathomes", "phathoms", "fatoms", "fatom", "fadoms"),
+    "kn": ("nots", "knotts", "knott", "konts", "kntos", "kotns", "knoths"),
+    "kg": ("killos", "killo", "kilogramms", "kilogramm", "killogram", "killograms", "kilogrammes"),
+    "lb": ("punds", "pouns", "poudns", "lbss"),
+    "in": ("inchs", "inchess", "inche", "innch"),
+    "mm": ("milimeter", "milimeters", "milimetre", "milimetres", "millimetter", "millimetters"),
+    "cm": ("centimeeter", "centimeeters", "centimetter", "centimetters", "centermeters", "centermetres"),
+}
+
+
 def _spellings(unit: Unit) -> tuple[str, ...]:
     """Return all spellings of a unit in small letters; of a speed also `miles/hour`, `mile an hour` and the like."""
-    plain = tuple(one.lower() for one in (unit.symbol, *unit.spellings))
+    plain = (*(one.lower() for one in (unit.symbol, *unit.spellings)), *_SLIPS.get(unit.symbol, ()))
     if unit.symbol not in _PER:
         return plain
     length, time = _PER[unit.symbol]
