@@ -68,6 +68,9 @@ _WAS_GONE = re.compile(
     rf" (?P<what>(?:{_WHOSE} )?(?:[a-z]+ ){{0,2}}{_K}(?: {_K})?(?: [a-z]+){{0,3}})"
     rf" (?:(?:is |are |was |were |has |got |been |all |just )*{_GONE}|{_AWAY}) "
 )
+_STORED = re.compile(
+    rf" (?:,|and|plus|with)(?P<what> {_K}(?: of [a-z]+)?) (?:in (?:the |my |our )?(?:shed|garage|attic|barn|car|van|cellar|loft|boathouse|workshop)|at home) "
+)
 _NEARLY = re.compile(
     rf" (?:nearly|almost|all but) (?:bought|took|chose|dropped|stopped|anchored|let|ordered|fitted|veered|went)(?P<what> [^.;?!,<]*?{_K}(?: [a-z]+)?)"
 )
@@ -115,7 +118,8 @@ _OTHER_THING = re.compile(
     rf"| (?:the|our|my) spare (?:{_IS} )?(?:only |just |about |a )*(?P<mass><mass>)"
 )
 _OLD = re.compile(
-    r" (?:old|previous|former|last) (?!night|week|year|month|time|of)[a-z]+ (?:was|were|had|used|measured|weighed)(?P<what> [^.;?!]*?<[^.;?!]*)"
+    r" (?:old|previous|former|last) (?!night|week|year|month|time|of)[a-z]+ (?:was|were|had|used|measured|weighed)(?P<what> [^.;?!]*?<[a-z]+>"
+    r"(?:(?! ,? ?(?:but|and|now|the new|new|this|the present|mine|ours|today)(?= ))[^.;?!])*)"
 )
 _ONLY_WITH = re.compile(rf" (?P<what>{_K}) only (?:with|if) ")
 _NOT_HERE = r"(?:next|other|last|previous|neighbouring|outer|former|nearby|old|usual|first)"
@@ -157,6 +161,7 @@ _IN_ALL = (
     sought(_AT_LAST, "last finally end"),
     sought(_ITS_SIZE, "long wide high across tall"),
     sought(_THEY_HAVE, "they he"),
+    sought(_STORED, "shed garage attic barn car van cellar loft boathouse workshop home"),
     sought(_OTHER_THING, "tender jolly inflatable spare mooring second other"),
     sought(_OLD, "old previous former last"),
     sought(_ONLY_WITH, "only"),

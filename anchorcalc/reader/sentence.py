@@ -57,6 +57,8 @@ def _lower(text: str) -> str:
 def _words(low: str, written: str, start: int, end: int, tokens: list[Token]) -> None:
     for found in _PIECE.finditer(low, start, end):
         word, (first, last) = _meant(found[0]), found.span()
+        if word in ("!", "?") and tokens and tokens[-1].word == word:
+            continue  # `5 m!!!` says no more than `5 m!`
         tokens.append(Token(word, first, last, None, written[first].isupper() and _a_name(written[first:last], word)))
 
 

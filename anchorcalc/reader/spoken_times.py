@@ -46,6 +46,8 @@ def o_clock(tokens: list[Token], at: int) -> tuple[Token, int] | None:
         seconds, end = seconds % 43200.0 + half[0], half[1]
     elif not sure:
         return None
+    elif end == at + 1 and mention is not None and mention.kind == "number" and mention.amount is not None and "range" not in mention.flags:
+        return token_of(tokens, at, end, "clock", Clock(seconds % 86400.0, "plain"), frozenset({"twelve_hour"})), end
     return token_of(tokens, at, end, "clock", Clock(seconds % 86400.0, "plain")), end
 
 
@@ -123,7 +125,7 @@ def _run_on(tokens: list[Token], at: int) -> tuple[float, int, bool] | None:
     if hour == 0 and minutes is not None and 0 < minutes < 10 and number_at(tokens, at + 2) is not None:
         return minutes * 3600.0 + (number_at(tokens, at + 2) or 0.0) * 60.0, at + 3, True
     if minutes is None:
-        return (hour * 3600.0, at + 1, _when_we_went(tokens, at)) if hour <= 12 else None
+        return (hour * 3600.0, at + 1, _when_we_went(tokens, at) or _of_the_tide(tokens, at)) if hour <= 12 else None
     if "spelled" not in mention.flags or not (10 <= minutes < 60 and minutes == int(minutes)):
         return None
     return hour * 3600.0 + minutes * 60.0, at + 2, word_at(tokens, at - 1) in ("at", "by", "till", "until")
@@ -135,3 +137,13 @@ def _when_we_went(tokens: list[Token], at: int) -> bool:
 
 
 _WENT = frozenset("left sailed arrived came departed motored woke rose".split())
+
+
+def _of_the_tide(tokens: list[Token], at: int) -> bool:
+    """Say whether a number tells when the tide is low or high, its height behind it: `low water at 3 (0.5 m)`."""
+    behind = word_at(tokens, at + 1)
+    height = word_at(tokens, at + 2) == "<length>" and behind in ("(", ",", "with", "–")
+    return height and word_at(tokens, at - 1) == "at" and word_at(tokens, at - 2) in _TIDES
+
+
+_TIDES = frozenset("water tide low high lw hw".split())

@@ -84,6 +84,8 @@ def _sure(by_rule: Role, chosen: Role, options: list[Role], known: list[Role], w
     """Return the role that was chosen, or the likeliest; none where hardly a word says that it is an input which the question can do without."""
     if chosen.term == by_rule.term and by_rule.score >= _TOLD:
         return chosen
+    if by_rule.term == "unwanted" and by_rule.score >= _NAMES_ANOTHER and chosen.term in _OPPOSITE:
+        return Role(chosen.mention, chosen.at, None, 0.0)  # a range of tide is no rise yet
     likeliest = max(options, key=lambda one: one.score)
     chosen = likeliest if chosen.score < likeliest.score - _FAR_BEHIND else chosen
     told = any(one.term == chosen.term and one.score >= _TOLD for one in known)
