@@ -91,8 +91,7 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
         return cannot(why or NOTHING)
     sentence, others = our_own(sentence, others="other_rode_out" in question.inputs)
     dropped += others
-    bare = not any(token.mention and token.mention.kind in FIGURES for token in sentence.tokens)
-    if earlier is None and bare and weighed[0].strongest < SURE and weighed[0].share < LIKELY:
+    if earlier is None and not _likely_asked(sentence, weighed):
         return cannot(NOTHING)
     known_boat, known_before = known_of(boat), known_of(earlier.inputs if earlier else None)
     system = units or getattr(known_boat.get("units"), "text", None)
@@ -109,7 +108,7 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
             choices = tuple(choice(reading, {name: value}) for name, value in several.items())
             return Unclear(status="unclear", choices=choices, version=VERSION)
         doubt_replaced(reading, known=known_before)
-        if not weighed and not reading.asked and not reading.bare and not reading.rivals and not reading.open_terms:
+        if not weighed and not (reading.asked or reading.bare or reading.rivals or reading.open_terms):
             return cannot(NOTHING)
     if "rode_out" in reading.asked and _in_cables(reading.asked["rode_out"]):
         reading.open_terms["rode_out"] = TERMS["rode_out"].prompt
@@ -117,6 +116,12 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
     reading.aside.extend((mention, None) for mention in (*dropped, *other_question(whole, weighed)))
     reading.told.update(mention.start for mention in dropped)
     return settled(reading, boat=boat, before=earlier, units=units)
+
+
+def _likely_asked(sentence: Sentence, weighed: list[Weighed]) -> bool:
+    """Say whether a question is likely enough asked: a text without a figure must name it plainly, or hardly ask another."""
+    figures = any(token.mention and token.mention.kind in FIGURES for token in sentence.tokens)
+    return figures or weighed[0].strongest >= SURE or weighed[0].share >= LIKELY
 
 
 def refused(line: str, weighed: list[Weighed]) -> str | None:

@@ -69,7 +69,8 @@ _WAS_GONE = re.compile(
     rf" (?:(?:is |are |was |were |has |got |been |all |just )*{_GONE}|{_AWAY}) "
 )
 _STORED = re.compile(
-    rf" (?:,|and|plus|with)(?P<what> {_K}(?: of [a-z]+)?) (?:in (?:the |my |our )?(?:shed|garage|attic|barn|car|van|cellar|loft|boathouse|workshop)|at home) "
+    rf" (?:,|and|plus|with)(?P<what> {_K}(?: of [a-z]+)?)"
+    r" (?:in (?:the |my |our )?(?:shed|garage|attic|barn|car|van|cellar|loft|boathouse|workshop)|at home) "
 )
 _NEARLY = re.compile(
     rf" (?:nearly|almost|all but) (?:bought|took|chose|dropped|stopped|anchored|let|ordered|fitted|veered|went)(?P<what> [^.;?!,<]*?{_K}(?: [a-z]+)?)"

@@ -10,7 +10,7 @@ from anchorcalc.units.kinds import Amount, Unit
 _MARK = re.compile(r"\s?,\s?(?:and |& |or )?|\s(?:and|&)\s|\s?;\s?")
 _BY = re.compile(r"\s?[x×*]\s?(?=\d)|[\s-]by[\s-]")
 _TIGHT = re.compile(r"\d{1,4}(?:,\d{1,4}){2,}(?![\d,])")
-_SPACED = re.compile(r"(?:\d+(?:\.\d+)? ){2,}\d+(?:\.\d+)?(?![\d/.:])")  # `marks at 5 10 15 20 m`
+_SPACED = re.compile(r"(?:\d+(?:\.\d+)? ){2,40}\d+(?:\.\d+)?(?![\d/.:])")  # `marks at 5 10 15 20 m`
 _DECIMAL = re.compile(r"\d+(?:\.\d+)?")
 _OF_MARKS = re.compile(r"\b(?:mark|tag|knot|ribbon|leather|rag|band|stripe|label|tie)s?\b[^.;:?!]*\Z")
 _DIGITS = re.compile(r"\d+")
@@ -30,7 +30,7 @@ def shared(*, text: str, cased: str, low: str, at: int, first: Read, group: int)
     if tight and not _GROUPS.match(tight[0]):
         items = [(found.start(), found.end(), float(found[0])) for found in _DIGITS.finditer(low, at, tight.end())]
         unit = unit_at(cased=cased, low=low, at=tight.end())
-    elif (spaced := _SPACED.match(low, at)) and _OF_MARKS.search(low, max(0, at - 40), at):
+    elif _OF_MARKS.search(low, max(0, at - 40), at) and (spaced := _SPACED.match(low, at)):
         items = [(found.start(), found.end(), float(found[0])) for found in _DECIMAL.finditer(low, at, spaced.end())]
         unit = unit_at(cased=cased, low=low, at=spaced.end())
     elif _BY.match(low, first.end):
