@@ -90,7 +90,6 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
     if why is not None or question is None or (earlier is None and not asks_something(whole.line, weighed)):
         return cannot(why or NOTHING)
     sentence, others = our_own(sentence, others="other_rode_out" in question.inputs)
-    dropped += others
     if earlier is None and not _likely_asked(sentence, weighed):
         return cannot(NOTHING)
     known_boat, known_before = known_of(boat), known_of(earlier.inputs if earlier else None)
@@ -113,8 +112,8 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
     if "rode_out" in reading.asked and _in_cables(reading.asked["rode_out"]):
         reading.open_terms["rode_out"] = TERMS["rode_out"].prompt
         del reading.asked["rode_out"]
-    reading.aside.extend((mention, None) for mention in (*dropped, *other_question(whole, weighed)))
-    reading.told.update(mention.start for mention in dropped)
+    reading.aside.extend((mention, None) for mention in (*dropped, *others, *other_question(whole, weighed)))
+    reading.told.update(mention.start for mention in (*dropped, *others))
     return settled(reading, boat=boat, before=earlier, units=units)
 
 
