@@ -41,7 +41,7 @@ def _one(reading: Reading, token: Token, before: tuple[Token, ...], behind: tupl
     words = [one.word for one in before]
     anchor = max((at for at, word in enumerate(words) if word in _ANCHOR), default=-1)
     free = [(at, one.mention) for at, one in enumerate(before) if one.mention is not None and one.start not in used]
-    times = [(at, mention) for at, mention in free if is_time(mention, near=_NEAR.issuperset(one.word for one in before[at + 1 :]))]
+    times = [(at, mention) for at, mention in free if is_time(mention, near=_stands_near(words, at))]
     assert token.mention is not None
     where = written(token.mention)
     if times and times[-1][0] > anchor:
@@ -53,6 +53,11 @@ def _one(reading: Reading, token: Token, before: tuple[Token, ...], behind: tupl
     else:
         reading.put("anchor_at", where)
     used.add(token.mention.start)
+
+
+def _stands_near(words: list[str], at: int) -> bool:
+    """Say whether four digits may be the time of a position: right before it, or called one: `it is 0430 and the plotter says …`."""
+    return _NEAR.issuperset(words[at + 1 :]) or words[max(0, at - 2) : at] in (["it", "is"], ["time", "is"], ["now", "at"], ["is", "now"])
 
 
 def _without_time(reading: Reading, at_of: list[int]) -> set[int]:

@@ -24,6 +24,8 @@ def settle_sounder(reading: Reading, *, boat: Mapping[str, Any], earlier: Mappin
     if "reads_from" in takes:
         for word in said:
             reading.put("reads_from", word)
+        if said == ["keel"] and "draught" not in reading.asked and "transducer_depth" in reading.asked and not _told_of_sensor(reading):
+            reading.put("draught", reading.asked.pop("transducer_depth"))  # `counts from the keel, 1.85 m down`
         return
     if "reading" not in reading.parts and _OFFSET.keys() & set(said) and (mention := _depth_is_shown(reading)) is not None:
         reading.parts["reading"] = mention
@@ -35,6 +37,10 @@ def settle_sounder(reading: Reading, *, boat: Mapping[str, Any], earlier: Mappin
         reading.leave(shown, "reading")
         return
     _depth_of(reading, shown, said, {**boat, **earlier})
+
+
+def _told_of_sensor(reading: Reading) -> bool:
+    return not {"transducer", "sensor", "sender", "puck", "probe", "ducer", "eye"}.isdisjoint(reading.sentence.words)
 
 
 _SAYS = frozenset("gives shows says reads blinks showing reading".split())
