@@ -53,7 +53,8 @@ def tells_of_others(words: list[str], at: int) -> bool:
     us = [place for place in range(begin, end) if words[place] in _OURS and place + 1 not in named and words[place - 1 : place] != ["of"]]
     clause = max((place for place in range(begin, at) if words[place] in (",", ";", "but", "while")), default=begin - 1)
     in_clause = any(clause < place < at for place in named) and not any(clause < place < at for place in us)
-    return (bool(named or _THEIR & set(words[max(begin, at - 2) : at])) and not us) or in_clause
+    theirs = at > begin and words[at - 1] in _OTHER_BOATS and at - 1 in named  # `my neighbour's trawler`
+    return (bool(named or _THEIR & set(words[max(begin, at - 2) : at])) and not us) or in_clause or theirs
 
 
 def lies_beside_us(text: str) -> bool:

@@ -74,6 +74,7 @@ BOAT_FORM = Term(
                 "motor cruiser",
                 "powerboat",
                 "power boat",
+                "trawler",
                 "motor",
             ),
         ),
