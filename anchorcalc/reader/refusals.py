@@ -142,6 +142,8 @@ REFUSALS: tuple[Refusal, ...] = (
             "(?:my|the|our) (?:insurance|insurer) (?:pay|pays|cover|covers|mind|want|say|insist|accept)",
             "where (?:can|do|could) (?:i|we) (?:buy|get|find)",
             "how much is a",
+            "how much (?:should|do|would|must|will|did) (?:i|we|you) (?:pay(?! out)|spend)",
+            "what (?:will|would|does|do) (?:\\S+ ){1,4}charge",
             "worth (?:the money|buying)",
             "which (?:brand|shop|make)",
             "who makes",
