@@ -4,7 +4,7 @@ import itertools
 
 from anchorcalc.reader.fits import with_unit
 from anchorcalc.reader.role import Role
-from anchorcalc.reader.sentence import Sentence
+from anchorcalc.reader.sentence import Sentence, Token
 from anchorcalc.units.kinds import Amount
 
 _BY_FORM = 9.0
@@ -86,3 +86,17 @@ _IN_THE = frozenset(("in", "the"))  # `40 in the gusts`
 
 
 __all__ = ["gusts", "products", "ratios"]
+
+
+def either(found: list[Role], tokens: tuple[Token, ...]) -> list[Role]:
+    """`40 m, or else it was 25 m`: the second is another value for what the first is."""
+    for at in range(1, len(found)):
+        one, other = found[at - 1], found[at]
+        between = [token.word for token in tokens[one.at + 1 : other.at]]
+        alike = one.mention.kind == other.mention.kind and one.term is not None and other.term is None
+        if alike and "or" in between and _OR.issuperset(between):
+            found[at] = other._replace(term=one.term, score=one.score, fit=one.fit)
+    return found
+
+
+_OR = frozenset(", or else it was is maybe perhaps possibly that".split())

@@ -34,6 +34,7 @@ def settle_places(reading: Reading) -> None:
     else:
         used -= _without_time(reading, at_of)
     reading.aside = [(one, term) for one, term in reading.aside if one.start not in used]
+    reading.bare = {term: one for term, one in reading.bare.items() if one.start not in used}
 
 
 def _one(reading: Reading, token: Token, before: tuple[Token, ...], behind: tuple[Token, ...], fixes: list[dict[str, str]], used: set[int]) -> None:

@@ -7,8 +7,8 @@ import msgspec
 from anchorcalc.cautions import Caution
 from anchorcalc.declare import Question
 from anchorcalc.reader.between import ALL_TERMS, BETWEEN
-from anchorcalc.reader.by_form import gusts, products, ratios
-from anchorcalc.reader.fits import as_given, clock_said, with_unit
+from anchorcalc.reader.by_form import either, gusts, products, ratios
+from anchorcalc.reader.fits import as_given, clock_said, is_size, with_unit
 from anchorcalc.reader.lesser import lesser, of_an_anchor
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.neighbour import Theirs, beside, others_quantities, speaks_of_us
@@ -121,6 +121,8 @@ def take_quantities(reading: Reading, *, without: set[int]) -> None:
         found = _of_neighbour(found, theirs.likely)
     elif theirs.likely:
         found, reading.theirs = _our_own(found, theirs, sentence.tokens)
+    if "or" in sentence.words:
+        found = either(found, sentence.tokens)
     if "<mass>" in sentence.words and "anchor_mass" not in takes:
         reading.told |= of_an_anchor(sentence.tokens)
     for role in _plain(reading, found, lesser(sentence.tokens, sentence.text), parts):
@@ -270,11 +272,17 @@ _ROPES = frozenset(("rope", "line", "warp", "nylon", "polyester"))
 
 def _made_parts(found: list[Role], sentence: Sentence, whole: str | None) -> None:
     """Of `30 m of chain and 20 m rope out` neither is the whole that is out."""
-    behind = {at: _noun_behind(sentence, role.at) for at, role in enumerate(found) if role.fit == "yes" and role.term in (whole, "chain", "line")}
+    behind = {at: _noun_behind(sentence, role.at) for at, role in enumerate(found) if role.fit == "yes" and _of_rode(role, sentence, whole)}
     chains, ropes = [at for at, word in behind.items() if word == "chain"], [at for at, word in behind.items() if word in _ROPES]
     if len(chains) == len(ropes) == 1:
         found[chains[0]] = found[chains[0]]._replace(term="chain")
         found[ropes[0]] = found[ropes[0]]._replace(term="line")
+
+
+def _of_rode(role: Role, sentence: Sentence, whole: str | None) -> bool:
+    """Say whether a quantity is a rode or a part of one, by its words or by the noun right behind it: `5 m chain over the bow`."""
+    of_chain = role.mention.kind == "length" and not is_size(role.mention) and sentence.tokens[role.at + 1 : role.at + 2]
+    return role.term in (whole, "chain", "line") or any(token.word == "chain" for token in of_chain or ())
 
 
 def _noun_behind(sentence: Sentence, at: int) -> str:

@@ -15,6 +15,8 @@ def jotted(tokens: list[Token]) -> list[Token]:
         tokens = [token._replace(word=",") if _twice(tokens, at) else token for at, token in enumerate(tokens)]
     if "when" in words and "," in words:  # `at high water, when it will be 10.5 m`
         tokens = [token for at, token in enumerate(tokens) if token.word != "," or at == 0 or not _tide_when(tokens, at)]
+    if not words.isdisjoint(_FOLD):
+        tokens = [_as_ratio(token) if token.word in _FOLD else token for token in tokens]
     if not words.isdisjoint(_EACH) and not words.isdisjoint(_MARKS):
         tokens = [_each_one(tokens, at) for at in range(len(tokens))]
     numbers = "<number>" in words
@@ -40,6 +42,15 @@ def _tide_when(tokens: list[Token], at: int) -> bool:
 def _below_nought(token: Token) -> bool:
     mention = token.mention
     return mention is not None and isinstance(mention.amount, Amount) and mention.amount.value < 0.0
+
+
+_FOLD = {"threefold": 3.0, "fourfold": 4.0, "fivefold": 5.0, "sixfold": 6.0, "sevenfold": 7.0, "eightfold": 8.0, "tenfold": 10.0}
+
+
+def _as_ratio(token: Token) -> Token:
+    value = _FOLD[token.word]
+    mention = Mention("ratio", Amount("ratio", value, value, "", value, value), token.start, token.end, token.word)
+    return token._replace(word="<ratio>", mention=mention)
 
 
 _EACH, _MARKS = frozenset(("each", "every")), frozenset("mark marks tag tags knot knots ribbon ribbons leather leathers rag rags tape".split())
