@@ -98,6 +98,8 @@ _SHORT = re.compile(rf" (?:i|we)(?: (?:will|would|shall|still|always))* (?:{_GO_
 
 def ratios_in_short(tokens: list[Token], *, held: frozenset[str]) -> list[Token]:
     """Return a text with a number made a ratio where the skipper sets it against another's ratio: `he says six to one, but I stay at seven`."""
+    if "for" in held and "<number>" in held and not held.isdisjoint(_MATERIALS):
+        tokens = [_for_a_material(tokens, at) for at in range(len(tokens))]
     if not held >= _BOTH:
         return tokens
     line = f" {' '.join([token.word for token in tokens])} "
@@ -110,6 +112,19 @@ def ratios_in_short(tokens: list[Token], *, held: frozenset[str]) -> list[Token]
     return tokens
 
 
+def _for_a_material(tokens: list[Token], at: int) -> Token:
+    """Make a ratio of the second of two: `four times the depth for chain, 6 for rope`."""
+    token, mention = tokens[at], tokens[at].mention
+    words = [one.word for one in tokens[at + 1 : at + 3]]
+    if token.word != "<number>" or mention is None or words[:1] != ["for"] or not _MATERIALS.issuperset(words[1:]):
+        return token
+    first = any(one.word == "<ratio>" or (one.mention is not None and "times" in one.mention.flags) for one in tokens[:at])
+    if not first or not isinstance(mention.amount, Amount) or not 2.0 <= mention.amount.value <= _MOST_SCOPE:
+        return token
+    return token._replace(word="<ratio>", mention=_ratio(mention, mention.amount.value))
+
+
+_MATERIALS = frozenset("rope line nylon warp chain".split())
 _MOST_SCOPE = 12.0
 _BOTH = frozenset(("<ratio>", "<number>"))
 

@@ -49,13 +49,24 @@ def our_own(sentence: Sentence, *, others: bool) -> tuple[Sentence, list[Mention
     tokens = as_it_was(tokens, dropped) if "now" in held else tokens
     if asked_for_another([token.word for token in tokens]):
         tokens = without_ours(tokens, dropped)
-    elif "<date>" in held or not held.isdisjoint(_openers()):
+    elif ("<date>" in held or not held.isdisjoint(_openers())) and not _of_that(tokens):
         taken: list[Mention] = []
         kept = _own(tokens, taken, others=others)
         if any(token.mention is not None for token in kept) or speaks_of_us(tuple(tokens)):  # else it is all about another, whom the question is for
             dropped.extend(taken)
             tokens = kept
     return (sentence if tokens is whole else Sentence(sentence.text, tuple(tokens), whole=sentence.whole)), dropped
+
+
+def _of_that(tokens: list[Token]) -> bool:
+    """Say whether a text asks what comes of the one scope that it tells of, whoever swears by it: `dad says 3:1. What is that in 6 m?`."""
+    words = [token.word for token in tokens]
+    return words.count("<ratio>") == 1 and _WHAT_IS_THAT.search(f" {' '.join(words)} ") is not None
+
+
+_WHAT_IS_THAT = re.compile(
+    r" (?:what(?: is| does| would| will)? (?:that|it)|how (?:much|long|many)(?: [a-z]+)? (?:is|does|would|makes?) (?:that|it))(?= )"
+)
 
 
 def _not_minded(tokens: list[Token], dropped: list[Mention]) -> list[Token]:

@@ -41,7 +41,7 @@ def shared_unit(
     shared = {one.amount.unit for one in mentions if one.kind == kind and isinstance(one.amount, Amount) and not is_size(one)}
     found = shared - _SMALL or set(earlier) - _SMALL
     if shared and not found:
-        return None
+        return "m" if "cm" in shared and shared <= {"cm", "mm"} else None
     if len(found) == 1:
         return found.pop()
     if not found and kind == "length" and system in _OF_SYSTEM:
