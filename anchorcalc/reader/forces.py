@@ -7,10 +7,10 @@ from anchorcalc.reader.numbers_said import number_at
 from anchorcalc.reader.scan import Scan
 from anchorcalc.units.kinds import BEAUFORT_KNOTS, UNIT, Amount
 
-_LETTER = re.compile(r"(?:f|bft)\.?[ -]?(\d\d?)(?:\s?(?:-|–|to|or|/|\.\.)\s?(?:f|bft)?[ ]?(\d\d?)(?![a-z0-9]|[.,:]\d))?")
-_BEFORE = re.compile(r"(?:\bforce|\bbeaufort|\bbft)[ :-]{0,2}\Z")
-_BEFORES = ("force ", "beaufort ", "bft ", "force", "beaufort", "bft", "force:", "force-", "beaufort:", "force: ", "force  ")
-_AFTER = re.compile(r"[ \xa0]?(?:bft|beaufort|on the beaufort)(?![a-z])")
+_LETTER = re.compile(r"(?:f|bft?)\.?[ -]?(\d\d?)(?:\s?(?:-|–|to|or|/|\.\.)\s?(?:f|bft)?[ ]?(\d\d?)(?![a-z0-9]|[.,:]\d))?")
+_BEFORE = re.compile(r"(?:\bforce|\bbeaufort|\bbft?)[ :-]{0,2}\Z")
+_BEFORES = ("force ", "beaufort ", "bft ", "bf ", "force", "beaufort", "bft", "bf", "force:", "force-", "beaufort:", "force: ", "force  ")
+_AFTER = re.compile(r"[ \xa0]?(?:bft?|beaufort|on the beaufort)(?![a-z])")
 _SECOND = re.compile(r"\s?(?:-|–|to|or|/|\.\.)\s?(?:force )?(?=\d{1,2}(?![\d.:])|[a-z])")
 _KNOT = UNIT["kn"].factor
 

@@ -157,5 +157,6 @@ _FRAGMENT = re.compile(
     r"(?:[,;:.] |^ )(?:rode|(?:anchor )?(?:rope|chain|warp|line|rode) length for|scope|"
     r"swing|load|mark plan|drag check|tackle check|longest|max|deepest|shallowest|true depth|real depth|"
     r"depth per mark|hold)(?= )"
+    r"|<ratio> (?:rode|chain|rope|warp|line)(?= $)"
 )
 _STATES = re.compile(r" (?:i|we|is|are|have|has|was|were|lies|she|they|draws|my|our)(?= )")

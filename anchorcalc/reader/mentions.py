@@ -26,7 +26,7 @@ _A_HUNDRED = (
     " (?=(?:hundred|thousand|million|billion|dozen|half|quarter|couple|(?:third|fourth|fifth|eighth|tenth|twelfth|sixteenth|hundredth|thousandth) of)"
     "(?![a-z]))"
 )
-_FORCE = r"(?:f|bft)\.?[ -]?\d\d?(?![a-z0-9]|[.,]\d)"
+_FORCE = r"(?:f|bft?)\.?[ -]?\d\d?(?![a-z0-9]|[.,]\d)"
 _NAMES = "bow out rode depth boat wind tide scope chain draught beam loa rise fall"  # `bow1m`
 _RUN_ON = r"(?=\d)(?:" + "|".join(rf"(?<=\b{name})" for name in _NAMES.split()) + r")\d"
 _START = re.compile(rf"(?<![a-z0-9_])(?:\.?\d|{_FORCE}|(?:{_WORDS})(?![a-z])|an?(?:{_A_HUNDRED}|{_A_UNIT}))|[¼½¾⅐-⅞]|(?<=[0-9'\" ]x)\d|{_RUN_ON}")

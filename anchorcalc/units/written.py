@@ -21,8 +21,8 @@ _LEAD = re.compile(rf"\s*([+-]?)[ \xa0]?({NUMERAL})\s*")
 _GROUPED = re.compile(r"\s*[1-9]\d{0,2}(?:[ \xa0]\d{3})+(?![\d/])")
 _RANGE = re.compile(r"\s*(?:\.\.\.?|…|–)\s*|\s+to\s+|(?<=[\w'\"°²½¼¾⅛⅜⅝⅞])\s?-\s?(?=[\d.½¼¾])", re.I)
 _BEAUFORT = re.compile(
-    r"\s*(?:(?:f|force|bft|beaufort|beaufort force|force beaufort)\.?[ \xa0]*(\d{1,2})(?:\s*(?:\.\.\.?|–|-|to)\s*(?:f|force|bft)?[ ]?(\d{1,2}))?"
-    r"|(\d{1,2})(?:\s*(?:\.\.\.?|–|-|to)\s*(\d{1,2}))?[ \xa0]?(?:bft|beaufort)\.?)\s*\Z",
+    r"\s*(?:(?:f|force|bft?|beaufort|beaufort force|force beaufort)\.?[ \xa0]*(\d{1,2})(?:\s*(?:\.\.\.?|–|-|to)\s*(?:f|force|bft)?[ ]?(\d{1,2}))?"
+    r"|(\d{1,2})(?:\s*(?:\.\.\.?|–|-|to)\s*(\d{1,2}))?[ \xa0]?(?:bft?|beaufort)\.?)\s*\Z",
     re.I,
 )
 _RATIO = re.compile(rf"\s*(?:({NUMERAL})(?::1)?\s*(?:\.\.\.?|–|-|to)\s*)?({NUMERAL})\s*(?::|\s+to\s+|\s+(in)\s+)\s*({NUMERAL})\s*\Z", re.I)
