@@ -18,6 +18,7 @@ from anchorcalc.errors import InputError, TextError, fault
 from anchorcalc.reader.fill import filled
 from anchorcalc.reader.guess import MEASURED
 from anchorcalc.reader.intent import Weighed, asks_for, asks_something, beyond_doubt, plainly_asked, second_question, weigh
+from anchorcalc.reader.likely import wordless
 from anchorcalc.reader.mention import Mention
 from anchorcalc.reader.reading import Reading
 from anchorcalc.reader.refusals import NOTHING, refusal
@@ -120,6 +121,8 @@ def ask(text: str, boat: Mapping[str, Any] | None = None, before: Any = None, un
 def _likely_asked(sentence: Sentence, weighed: list[Weighed]) -> bool:
     """Say whether a question is likely enough asked: a text without a figure must name it plainly, or hardly ask another."""
     figures = any(token.mention and token.mention.kind in FIGURES for token in sentence.tokens)
+    if wordless(sentence.tokens):
+        return False
     return figures or weighed[0].strongest >= SURE or weighed[0].share >= LIKELY
 
 

@@ -6,12 +6,13 @@ they stand together. `tests/reading/counting_roles.py` fits the weights and writ
 
 from collections.abc import Sequence
 
+from anchorcalc.reader.between import ALL_TERMS
 from anchorcalc.reader.counted import Sign, counted
 from anchorcalc.reader.fits import Fit, is_size
 from anchorcalc.reader.mention import Part
 from anchorcalc.reader.neighbour import others_quantities
 from anchorcalc.reader.sentence import Token
-from anchorcalc.reader.slots import ARTICLES
+from anchorcalc.reader.slots import ARTICLES, cued
 from anchorcalc.reader.words import FILLERS, STOPS
 from anchorcalc.units.kinds import Amount
 
@@ -21,6 +22,15 @@ _REACH, _NO_CONTENT = 6, FILLERS | frozenset(",-–()")
 _BEST, _BUCKET = 3, 2.0
 
 Cue = tuple[str | None, float, Fit, bool]  # what the cue tables make of a quantity: a term, how strongly, whether it fits, and is an input here
+
+
+def wordless(tokens: tuple[Token, ...]) -> bool:
+    """Say whether a text has lengths only, two or more, and no word that tells what any of them is: `25 ft 100 ft 12 ft ok?`."""
+    lengths = [at for at, token in enumerate(tokens) if token.mention is not None]
+    return len(lengths) > 1 and all(tokens[at].word == "<length>" for at in lengths) and not any(cued(tokens, takes=_ALL).values())
+
+
+_ALL = frozenset(ALL_TERMS)
 
 
 def signs(tokens: Sequence[Token], at: int, *, question: str, cues: Sequence[Cue]) -> list[Sign]:

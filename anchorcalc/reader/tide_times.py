@@ -1,5 +1,6 @@
 """Low and high water in a text: which height and which time belong to which, and the time asked about."""
 
+import re
 from typing import NamedTuple
 
 from anchorcalc.reader.fits import as_given, clock_said
@@ -30,7 +31,7 @@ class Side(NamedTuple):
 def settle_tide_times(reading: Reading) -> set[int]:
     """Put heights and times of low and high water into a reading; return where the quantities stand that were taken."""
     if "low_at" not in reading.question.inputs:
-        return set()
+        return _by_the_table(reading)
     tokens = reading.sentence.tokens
     used: set[int] = set()
     sides = _by_words(tokens, used) or []
@@ -41,6 +42,27 @@ def settle_tide_times(reading: Reading) -> set[int]:
         if side.height is not None and side.height.mention is not None:
             _height(reading, f"{side.term}_height", side.height.mention)
     _asked_about(reading, tokens, used)
+    return used
+
+
+_TABLE = re.compile(
+    r" (?:tide|tides|table|tables|gauge|book|almanac|app)(?: [a-z]+){0,3} (?P<high><length>) (?:at|for) (?:high water|hw|high tide)(?: [a-z]+){0,2}"
+    r" (?:and|,|;) (?P<now><length>)(?: (?:just|right))? now(?= )"
+)
+
+
+def _by_the_table(reading: Reading) -> set[int]:
+    """Take the heights of high water and of now that a table tells: `the table says 2.4 m at high water and 0.6 m now`."""
+    found = _TABLE.search(reading.sentence.line) if "now" in reading.sentence.words else None
+    if found is None or "tide_rise" not in reading.question.inputs:
+        return set()
+    used = set()
+    for name, part in (("high", "hw_height"), ("now", "height_now")):
+        at = found.string.count(" ", 0, found.start(name)) - 1
+        mention = reading.sentence.tokens[at].mention
+        if mention is not None:
+            reading.parts[part] = mention
+            used.add(at)
     return used
 
 
