@@ -27,6 +27,8 @@ def settle_sounder(reading: Reading, *, boat: Mapping[str, Any], earlier: Mappin
         if said == ["keel"] and "draught" not in reading.asked and "transducer_depth" in reading.asked and not _told_of_sensor(reading):
             reading.put("draught", reading.asked.pop("transducer_depth"))  # `counts from the keel, 1.85 m down`
         return
+    if said == ["surface"]:
+        reading.told.update(one.start for name in _OFFSET.values() if (one := reading.parts.get(name)) is not None)  # how deep she is no matter
     if "reading" not in reading.parts and _OFFSET.keys() & set(said) and (mention := _depth_is_shown(reading)) is not None:
         reading.parts["reading"] = mention
         del reading.asked["depth"], reading.sources["depth"]
@@ -44,7 +46,7 @@ def _told_of_sensor(reading: Reading) -> bool:
 
 
 _SAYS = frozenset("gives shows says reads blinks showing reading".split())
-_SHOWS = frozenset("sounder finder fishfinder echo display depthsounder sonar".split())
+_SHOWS = frozenset("instrument sounder finder fishfinder echo display depthsounder sonar".split())
 
 
 def _depth_is_shown(reading: Reading) -> Mention | None:
@@ -69,7 +71,6 @@ def _depth_of(reading: Reading, shown: Mention, said: list[str], known: Mapping[
     assert isinstance(shown.amount, Amount)
     if zero == "surface":
         reading.put("depth", shown.amount)
-        reading.told.update(one.start for name in _OFFSET.values() if (one := reading.parts.get(name)) is not None)  # how deep she is no matter
         return
     if zero not in _OFFSET:
         reading.open_terms["reads_from"] = TERMS["reads_from"].prompt

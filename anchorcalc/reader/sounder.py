@@ -56,6 +56,7 @@ _FROM: dict[str, tuple[str, ...]] = {
         "transducer zero",
         "it own distance",
         "own face",
+        "from itself",
         "no offset",
         "without offset",
         "uncorrected",

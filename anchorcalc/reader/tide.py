@@ -21,7 +21,7 @@ _RISES = re.compile(
     rf" (?:tide|tides|flood|water|level|sea){_SMALL} (?:rising|making|makes?|brings?|adds?|lifts?|rises?|comes?|coming in|coming up|coming|flooding"
     rf"|flood|fills?|filling)(?= )"
     r"| (?:(?:big|huge|massive|large) tides?|tides? (?:is |be |will |(?:going to ))*(?:big|huge|massive)|range of tide|tid(?:e|al) range"
-    r"|some tide|tide on top|rise of tide"
+    r"|some tide|tide on top(?! of (?:that|it|this|the chart))|rise of tide"
     r"|young flood|rise of the tide|(?:rising|making|incoming|flooding|flood) tide|half flood)(?= )"
     r"| (?:she|it)(?: (?:is|will|still|be|to|has|yet|going|got)){0,4} (?:flood|flooding|floods|making yet)(?= )"
     r"| (?:hw|high water|high tide|top of the tide|top of tide) (?:is |will be |be )?(?:isnt |not |only |still |yet )?"
