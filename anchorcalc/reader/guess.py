@@ -164,12 +164,18 @@ def loose(reading: Reading, *, known: Iterable[str]) -> list[tuple[Mention, list
             mention.kind == "number" and not _something_else(reading, mention)
         )
         maybe = mention.start not in reading.told | reading.theirs or (term not in _TIDES and maybe_meant(reading, mention, held))
-        if maybe and doubted and not repeated(reading, mention):
+        if maybe and doubted and not repeated(reading, mention) and not _weighs(reading, mention):
             bare = mention.kind == "number"
             options = _of_number(reading, mention) if bare else open_for(reading, mention, known=held) or _instead(reading, mention)
             if options:
                 found.append((mention, options))
     return found
+
+
+def _weighs(reading: Reading, mention: Mention) -> bool:
+    """Say whether a mass tells what something weighs: the load is told as a force besides, and no anchor's mass is asked for."""
+    load = reading.asked.get("load")
+    return mention.kind == "mass" and isinstance(load, Amount) and load.kind == "force" and "anchor_mass" not in reading.question.inputs
 
 
 def _mean_wind(reading: Reading, mention: Mention) -> bool:

@@ -131,7 +131,7 @@ def take_quantities(reading: Reading, *, without: set[int]) -> None:
 
 def _plain(reading: Reading, found: list[Role], less: frozenset[int], parts: frozenset[str]) -> list[Role]:
     """Of two values for one term, one of them told of another time or place or of other gear, the plain one counts."""
-    if any(role.term == "load" and role.mention.kind == "force" for role in found):  # then a mass is an anchor's: `one 12 kg the other 15 kg, 5 kN`
+    if any(role.mention.kind == "force" for role in found):  # then a mass is an anchor's: `one 12 kg the other 15 kg, 5 kN`
         less |= {role.mention.start for role in found if role.term == "load" and role.mention.kind == "mass"}
     plain = {role.term for role in found if role.term is not None and role.mention.start not in less}
     giving_way = {role.mention.start for role in found if role.mention.start in less and (role.term in plain or role.term not in parts)}

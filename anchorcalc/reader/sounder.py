@@ -39,6 +39,7 @@ _FROM: dict[str, tuple[str, ...]] = {
     ),
     "transducer": (
         "from transducer",
+        "transducer - zeroed",
         "zero is transducer",
         "zero transducer",
         "below transducer",
@@ -63,6 +64,9 @@ _FROM: dict[str, tuple[str, ...]] = {
     ),
     "surface": (
         "from surface",
+        "surface - zeroed",
+        "surface zeroed",
+        "waterline - zeroed",
         "from water surface",
         "zero is surface",
         "zero at surface",
