@@ -50,7 +50,7 @@ _WITH = frozenset(("for", "and", "with"))
 _BY_HIM = frozenset((("by", "his"), ("he", "says"), ("he", "reckons"), ("he", "tells"), ("or", "so")))
 _INSTRUMENTS = frozenset("echo sounder finder fishfinder plotter".split())
 _KNOWN = _HE | _PEOPLE | _KIN | _SHIPS
-_MAY_NAME = _KNOWN | _ABOARD | _MATES | {"mates", "crewmates", "whose"} | {f"{word}s" for word in _PEOPLE | _KIN}  # `my buddys pontoon`
+_MAY_NAME = _KNOWN | _ABOARD | _MATES | {"mates", "crewmates", "whose", "other"} | {f"{word}s" for word in _PEOPLE | _KIN}  # `my buddys pontoon`
 _NOT, _MAYBE, _SURELY = 0, 1, 2
 
 
@@ -104,6 +104,8 @@ def _names_another(words: list[str], at: int) -> int:
         return _SURELY
     if word in ("he", "him") and before in _ASKED:
         return _NOT
+    if word == "other" and before == "the" and behind in ("lies", "rides", "swings", "draws"):
+        return _SURELY
     if word == "whose" and behind in _SHIPS:
         return _SURELY
     if word.removesuffix("s") in _MATES and behind in _SHIPS and before not in ("of", "with"):

@@ -86,6 +86,9 @@ ROWS: tuple[Row, ...] = (
     _row(_OLD, "number", before=rf"\b{_PERSON}(?: is|'s) (?:just |only |now |already )?", behind=_ENDS, low=1.0, high=110.0),
     _row(_OLD, "number", before=rf"\b(?:my|our|the|her|his) (?:[a-z]+ )?{_PERSON} ?[,(] ?", behind=r" ?[,):]", low=1.0, high=110.0),
     _row("iam am", "number", before=r"\b(?:i'?m|i am) [a-z]+ ?[,(] ?", behind=r" ?[,).]", low=14.0, high=110.0),
+    _row(
+        "counted", "number", before=r"\bcounted (?:only |about |just )?", behind=r" (?:over|past|gone|out|marks?|tags?|go|went|run|at)\b", high=100.0
+    ),
     _row("since", "number", before=r"\bsince ['’]?", behind=r"(?! ?(?:m|ft|feet|met|am|pm|[:.]\d))", low=30.0, high=99.0),
     _row("me", "number", before=r"\bme, ", behind=r",", low=30.0, high=110.0),
     _row("crew", "number", before=r"\bcrew (?:are |is |aged )?(?:\d\d?(?:,| and|, and) )*", behind=_ENDS, low=1.0, high=99.0),

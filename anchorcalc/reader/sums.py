@@ -43,6 +43,9 @@ _CHANGED = (
 _FROM_TO = re.compile(rf"{_CHANGED} from (?P<one>{_FIGURE}) to (?P<two>{_FIGURE})(?= )")
 _TO_FROM = re.compile(rf"{_CHANGED} to (?P<one>{_FIGURE}) from (?P<two>{_FIGURE})(?= )")
 _GROWN = re.compile(rf"{_CHANGED} from (?P<one><length>)(?= )")  # `veered from 30 to 50 m`, which else is a range
+_HAULED_OF = re.compile(  # `I hauled 10 of the 45 m back in`
+    rf" (?:hauled|took|heaved|hove|brought|pulled|wound) (?P<one>{_FIGURE}) of(?: {_THE})* (?P<two><length>) (?:back in|back|in)(?= )"
+)
 _TWICE = re.compile(  # `6 m (20 ft) deep`, `8 m/26 ft`, `15 kg, or 33 lb`
     r" (?P<one><(?P<kind>length|mass|speed|force)>) (?:\( (?:or |about |that is |i . e . )?(?P<two><(?P=kind)>)(?P<end> \))"
     r"|(?:, )?(?:/|or|that is|which is|=) (?P<three><(?P=kind)>))(?= )"
@@ -203,6 +206,7 @@ _SUMS = (
     _Sum(("all", "everything"), _ALL_BUT, _what_is_left, of_all=True),
     _Sum(("<number>",), _SHARE, _share_of, of_share=True),
     _Sum(("usable", "fit", "sound", "good", "left", "aboard"), _ONLY_OF, lambda part, whole: (part, part) if part < whole else None),
+    _Sum(("hauled", "took", "heaved", "hove", "brought", "pulled", "wound"), _HAULED_OF, _what_is_left, out=True),
     _Sum(("minus", "give", "±", "+"), _AROUND, _around),
     _Sum(("another", "further", "extra", "more"), _MORE, _together, out=True),
     _Sum(

@@ -51,9 +51,15 @@ _TABLE = re.compile(
 )
 
 
+_SET_BESIDE = re.compile(  # `at high water (3.9 m) vs now (1.4 m)`
+    r" (?:high water|hw|high tide)(?: [a-z]+)? \( (?P<high><length>) \)(?: ,)? (?:vs|versus|against|and|,|–|to) now \( (?P<now><length>) \)(?= )"
+)
+
+
 def _by_the_table(reading: Reading) -> set[int]:
     """Take the heights of high water and of now that a table tells: `the table says 2.4 m at high water and 0.6 m now`."""
-    found = _TABLE.search(reading.sentence.line) if "now" in reading.sentence.words else None
+    line = reading.sentence.line
+    found = (_TABLE.search(line) or _SET_BESIDE.search(line)) if "now" in reading.sentence.words else None
     if found is None or "tide_rise" not in reading.question.inputs:
         return set()
     used = set()
