@@ -77,7 +77,7 @@ def _options(role: Role, known: list[Role], logs: dict[str, float] | None, *, ta
         if how in ("yes", "bare"):
             base = cue if cue is not None else Role(mention, role.at, term, 0.0, how)
             found.append(Role(mention, role.at, term, log + _BY_RULE * base.score, how, base.cue, base.alias))
-    return found
+    return found or [role._replace(score=0.0)]  # what the weights never met stays what its words make it
 
 
 def _sure(by_rule: Role, chosen: Role, options: list[Role], known: list[Role], wanted: frozenset[str]) -> Role:

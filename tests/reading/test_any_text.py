@@ -59,6 +59,11 @@ def test_any_text_after_any_other(first: str, second: str) -> None:
         return
 
 
+@pytest.mark.parametrize("text", ["marked at 1wat. For each"])
+def test_texts_that_the_search_found(text: str) -> None:
+    status_of(text)
+
+
 @given(st.sampled_from(TEXTS))
 @settings(max_examples=50, deadline=None)
 def test_the_same_text_reads_the_same(text: str) -> None:
