@@ -69,8 +69,8 @@ _WAS_GONE = re.compile(
     rf" (?:(?:is |are |was |were |has |got |been |all |just )*{_GONE}|{_AWAY}) "
 )
 _STORED = re.compile(
-    rf" (?:,|and|plus|with)(?P<what> {_K}(?: of [a-z]+)?)"
-    r" (?:in (?:the |my |our )?(?:shed|garage|attic|barn|car|van|cellar|loft|boathouse|workshop)|at home) "
+    rf" (?:,|and|plus|with)(?: a| the| our| another)?(?P<what> {_K}(?:(?: of)?(?: spare)? [a-z]+)?)"
+    r" (?:in (?:the |my |our )?(?:shed|garage|attic|barn|car|van|cellar|loft|boathouse|workshop)|at home|ashore) "
 )
 _NEARLY = re.compile(
     rf" (?:nearly|almost|all but) (?:bought|took|chose|dropped|stopped|anchored|let|ordered|fitted|veered|went)(?P<what> [^.;?!,<]*?{_K}(?: [a-z]+)?)"
@@ -162,7 +162,7 @@ _IN_ALL = (
     sought(_AT_LAST, "last finally end"),
     sought(_ITS_SIZE, "long wide high across tall"),
     sought(_THEY_HAVE, "they he"),
-    sought(_STORED, "shed garage attic barn car van cellar loft boathouse workshop home"),
+    sought(_STORED, "shed garage attic barn car van cellar loft boathouse workshop home ashore"),
     sought(_OTHER_THING, "tender jolly inflatable spare mooring second other"),
     sought(_OLD, "old previous former last"),
     sought(_ONLY_WITH, "only"),

@@ -89,6 +89,7 @@ ROWS: tuple[Row, ...] = (
     _row(
         "counted", "number", before=r"\bcounted (?:only |about |just )?", behind=r" (?:over|past|gone|out|marks?|tags?|go|went|run|at)\b", high=100.0
     ),
+    _row("turned", "number", before=r"\bturned (?:just )?", behind=r" (?:in|last|this|on)\b", low=14.0, high=110.0),
     _row("since", "number", before=r"\bsince ['’]?", behind=r"(?! ?(?:m|ft|feet|met|am|pm|[:.]\d))", low=30.0, high=99.0),
     _row("me", "number", before=r"\bme, ", behind=r",", low=30.0, high=110.0),
     _row("crew", "number", before=r"\bcrew (?:are |is |aged )?(?:\d\d?(?:,| and|, and) )*", behind=_ENDS, low=1.0, high=99.0),

@@ -167,6 +167,7 @@ REFUSALS: tuple[Refusal, ...] = (
         _PLACE,
         _any(
             "is the holding in (?! sand| mud| clay)\\S+",
+            "is (?:the )?holding (?:any )?(?:good|bad|poor|fair|better|reliable) (?:in|at|off|there|here|around|by)",
             "which island",
             "good place to anchor",
             "prettiest",

@@ -9,7 +9,8 @@ from anchorcalc.reader.reading import Reading
 from anchorcalc.reader.sentence import Token
 from anchorcalc.reader.sought import sought
 from anchorcalc.reader.waters import around, two_waters
-from anchorcalc.units.kinds import Amount
+from anchorcalc.units.kinds import UNIT, Amount
+from anchorcalc.units.shown import tidy
 from anchorcalc.vocabulary import TERMS
 
 # A tide that is on its way: the word for it, and within a few small words the word for where it goes.
@@ -276,11 +277,11 @@ def _alone(reading: Reading, height: Mention, term: str) -> None:
 def _put(reading: Reading, term: str, first: Mention, second: Mention, factor: float, what: str, sign: float = 1.0) -> None:
     one, other = first.amount, second.amount
     assert isinstance(one, Amount) and isinstance(other, Amount)
+    if not {one.unit, other.unit} <= UNIT.keys():
+        reading.leave(first, None)  # a height without a unit says nothing
+        return
     low, high = sign * (one.low + factor * other.low), sign * (one.high + factor * other.high)
     unit = one.unit
-    from anchorcalc.units.kinds import UNIT
-    from anchorcalc.units.shown import tidy
-
     size = UNIT[unit].factor
     made = with_unit(Amount("number", 0.0, 0.0, "", tidy(min(low, high) / size), tidy(max(low, high) / size)), unit=unit)
     reading.put(term, made)

@@ -59,7 +59,7 @@ def test_any_text_after_any_other(first: str, second: str) -> None:
         return
 
 
-@pytest.mark.parametrize("text", ["marked at 1wat. For each"])
+@pytest.mark.parametrize("text", ["marked at 1wat. For each", "ten high water, 4 m six deep 4:1?"])
 def test_texts_that_the_search_found(text: str) -> None:
     status_of(text)
 
