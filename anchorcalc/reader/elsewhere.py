@@ -111,6 +111,11 @@ _ITS_SIZE = re.compile(  # `the pier is 20 m long`
     rf" (?:is|was|being)(?: (?:about|only|some|just))*(?P<what> {_K}) (?:long|wide|high|across|tall) "
 )
 _THEY_HAVE = re.compile(rf" (?:do|does|did|have|has) (?:they|he) (?:[^?!.<]+ )?\? (?P<what>{_K}) \. ")  # `how much rode do they have? 75 m.`
+_NOT_SAID = re.compile(rf" (?:didnt|did not|never) (?:say|mean|write|tell you)(?P<what> {_K})(?= )")  # `I didn't say 10 mm, I said 8 mm`
+_IGNORED = re.compile(
+    rf" (?:forget|disregard|ignore|never mind) (?:the |that |his |her |their )?(?P<what>(?:chart|map|plotter|book|table|brochure|label) {_K})(?= )"
+)
+_WOULD_BE = re.compile(rf" if (?:i|we|she) (?:had|carried|drew|were)(?P<what> [^.;?!]*?{_K}[^.;?!]*?) ,? ?(?:but|though|yet) ")
 _IS = r"(?:is|are|weighs|was|has|measures|draws|holds)"
 _OTHER_THING = re.compile(
     r" (?:(?:the|our|my|her|a) )?(?:tender|jolly boat|inflatable|spare (?:anchor|one|hook|rode|warp|rope|line|coil)"
@@ -163,6 +168,9 @@ _IN_ALL = (
     sought(_ITS_SIZE, "long wide high across tall"),
     sought(_THEY_HAVE, "they he"),
     sought(_STORED, "shed garage attic barn car van cellar loft boathouse workshop home ashore"),
+    sought(_NOT_SAID, "say mean write tell"),
+    sought(_IGNORED, "forget disregard ignore mind"),
+    sought(_WOULD_BE, "if"),
     sought(_OTHER_THING, "tender jolly inflatable spare mooring second other"),
     sought(_OLD, "old previous former last"),
     sought(_ONLY_WITH, "only"),

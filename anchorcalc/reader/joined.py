@@ -137,7 +137,7 @@ def _added(*, cased: str, low: str, value: float, unit: Unit, end: int, found: r
         return value, end
     if (joint and joint != "-" and (unit.symbol, small.symbol) not in _AND) or (unit.symbol == "ft" and more.value < 1):
         return value, end
-    if joint == "," and (more.value != int(more.value) or low.startswith(" the ", second[1])):
+    if joint == "," and (unit.symbol == "m" or more.value != int(more.value) or low.startswith(" the ", second[1])):
         return value, end  # `38 feet, eleven in the beam`
     return value + more.value * small.factor / unit.factor, second[1]
 

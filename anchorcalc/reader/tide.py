@@ -248,6 +248,8 @@ def _heights(reading: Reading) -> None:
         reading.leave(now, None)
         if "tide_rise" in reading.asked and "tide_rise" not in reading.rivals:
             reading.told.add(now.start)  # how much is up already matters no more
+        if "depth" in reading.asked and any(said in reading.sentence.line for said in ("> above low water ", "> above lw ")):
+            reading.open_terms["depth"] = TERMS["depth"].prompt  # `5 m at low water, it is 1.5 m above that`
 
 
 def _charted_depth(reading: Reading, charted: Mention | None, now: Mention | None) -> bool:
