@@ -75,7 +75,9 @@ def _list(reading: Reading) -> None:
         reading.aside = [(one, term) for one, term in reading.aside if one.start not in starts]
         for term in [name for name, (start, _) in reading.sources.items() if start in starts]:
             reading.asked.pop(term, None)
-            reading.rivals.pop(term, None)
+            left = [one for one in reading.rivals.pop(term, []) if one not in amounts]
+            if len(left) == 1:  # `10, 20 and 50 m on the rode, I am letting out 38 m`
+                reading.asked[term] = left[0]
         reading.asked.pop("marks", None)
         reading.rivals = {term: values for term, values in reading.rivals.items() if term not in ("marks", "mark_interval", "chain", "line")}
         if others and "chain" in reading.question.inputs:
