@@ -15,6 +15,8 @@ def jotted(tokens: list[Token]) -> list[Token]:
         tokens = [token._replace(word=",") if _twice(tokens, at) else token for at, token in enumerate(tokens)]
     if "when" in words and "," in words:  # `at high water, when it will be 10.5 m`
         tokens = [token for at, token in enumerate(tokens) if token.word != "," or at == 0 or not _tide_when(tokens, at)]
+    if "nautical" in words:
+        tokens = [_nautical(token) for token in tokens]
     if not words.isdisjoint(_FOLD):
         tokens = [_as_ratio(token) if token.word in _FOLD else token for token in tokens]
     if not words.isdisjoint(_EACH) and not words.isdisjoint(_MARKS):
@@ -51,6 +53,15 @@ def _as_ratio(token: Token) -> Token:
     value = _FOLD[token.word]
     mention = Mention("ratio", Amount("ratio", value, value, "", value, value), token.start, token.end, token.word)
     return token._replace(word="<ratio>", mention=mention)
+
+
+def _nautical(token: Token) -> Token:
+    """Make a mile a nautical one where the text says elsewhere that it is: `0.05 miles from my anchor ... nautical`."""
+    mention = token.mention
+    if mention is None or not isinstance(mention.amount, Amount) or mention.amount.unit != "mi":
+        return token
+    bare = Amount("number", 0.0, 0.0, "", mention.amount.value, mention.amount.value_high)
+    return token._replace(mention=mention._replace(amount=with_unit(bare, unit="nmi")))
 
 
 _EACH, _MARKS = frozenset(("each", "every")), frozenset("mark marks tag tags knot knots ribbon ribbons leather leathers rag rags tape".split())
