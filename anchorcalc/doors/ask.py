@@ -37,7 +37,7 @@ SURE = 7.0  # weight of a pattern that names a question, whatever else the text 
 LIKELY = 0.6  # share of a question that a text without a figure must have, where no such pattern names one
 FIGURES = frozenset((*MEASURED, "number", "ratio"))
 _HEIGHTS = ("low_height", "high_height")
-_KNOTTED = re.compile(r" knots (?:in|on|at|every|each|along|tied) [^?!]*<length>")  # marks on a rode: `which knot` asks for one of them
+_KNOTTED = re.compile(r" knots? (?:in|on|at|every|each|along|tied) [^?!]*<length>")  # marks on a rode: `which knot` asks for one of them
 _SOUNDER = frozenset(("reads_from", "draught", "transducer_depth"))
 
 
