@@ -7,10 +7,10 @@ from anchorcalc.reader.sentence import Token, without_figures
 from anchorcalc.reader.words import STOPS
 
 _US = r"(?:we|our|ours|mine|my|i|us|me|weare|iam)"
-_WE_FOLLOW = rf"(?=(?: (?!{_US} )[^ ]+){{6}})"  # `wants to know if our 30 m will do` is about ours
+_NONE_OF_US = rf"(?=(?: (?!{_US} )[^ ]+){{6}})"  # `wants to know if our 30 m will do` is about ours
 _FOR_THEM = re.compile(
-    rf" (?:(?:he|she|they|(?!i |we |to |would |id )[a-z]+) (?:wants?|wanted|likes?|needs?) to know{_WE_FOLLOW}"
-    rf"|(?:he|she|they) (?:asks?|asked|wonders?)(?: (?:me|us))? (?:how|what|which|whether|if|where|when){_WE_FOLLOW}"
+    rf" (?:(?:he|she|they|(?!i |we |to |would |id )[a-z]+) (?:wants?|wanted|likes?|needs?) to know{_NONE_OF_US}"
+    rf"|(?:he|she|they) (?:asks?|asked|wonders?)(?: (?:me|us))? (?:how|what|which|whether|if|where|when){_NONE_OF_US}"
     r"|(?:asks?|asked|wants?) (?:me|us) to (?:check|work out|reckon|find out|tell) (?:his|her|their|them|him|how)"
     r"|(?:scope|ratio|load|rode|length|size) (?:are|is|have|has|do|does|should|can) (?:they|he)"
     r"|(?:work out|reckon|find|figure out) (?:the )?[a-z]+ (?:that )?(?:his|their)"
